@@ -1,0 +1,31 @@
+import { MM_PER_INCH, type Mm } from "../../geometry/units.ts";
+
+type Paper = {
+  readonly title: string;
+  readonly width: Mm;
+  /** null: a roll, cut as long as the drawing needs. */
+  readonly height: Mm | null;
+  readonly source: string;
+};
+
+/** Upright. Sizes are the trimmed sheet, not the printable part. */
+export const PAPERS = {
+  a4: { title: "A4", width: 210, height: 297, source: "ISO 216:2007" },
+  letter: {
+    title: "Letter",
+    width: 8.5 * MM_PER_INCH,
+    height: 11 * MM_PER_INCH,
+    source: "ASME Y14.1, size A",
+  },
+  a3: { title: "A3", width: 297, height: 420, source: "ISO 216:2007" },
+  a0: { title: "A0", width: 841, height: 1189, source: "ISO 216:2007" },
+  "roll-914": {
+    title: "Roll, 914 mm wide",
+    width: 914,
+    height: null,
+    source: "36 in roll, sold as 914 mm: common practice, no source",
+  },
+} as const satisfies Record<string, Paper>;
+
+export type PaperName = keyof typeof PAPERS;
+export const PAPER_NAMES = ["a4", "letter", "a3", "a0", "roll-914"] as const satisfies PaperName[];

@@ -1,0 +1,163 @@
+import {
+  derivativeAt,
+  directionAt,
+  endDirection,
+  endingAt,
+  pointAt,
+  secondDerivativeAt,
+  startDirection,
+  startingAt,
+  thirdDerivative,
+} from "./curve.ts";
+import { onFrom, upTo } from "./cut.ts";
+import { crossingNearest, meeting } from "./intersect.ts";
+import { endOf, lastOf, pathOf, startOf } from "./path.ts";
+import { apart, cross, norm, out, type Point, plus, stepped, times, turn } from "./point.ts";
+import { type Cubic, cubic, line, type Path, type Segment } from "./segment.ts";
+import { MITRE_LIMIT, NO_DIRECTION, OFFSET_ERROR, RUNS_ON } from "./tolerance.ts";
+import { type Mm, radians } from "./units.ts";
+
+/** The true offset and its derivative at a parameter. */
+type OffsetAt = { readonly at: Point; readonly slope: Point };
+
+/**
+ * O(t) = B + a·out(T) and O'(t) = B'(1 + aκ) (method 1.4). Where a handle has no length B' is nil
+ * and κ has no bound; their product has the limit T·(B''×B''')/(2|B''|²).
+ */
+const offsetAt = (c: Cubic, t: number, a: Mm): OffsetAt => {
+  const first = derivativeAt(c, t);
+  const speed = norm(first);
+  const second = secondDerivativeAt(c, t);
+  if (speed > NO_DIRECTION) {
+    const direction = times(first, 1 / speed);
+    const bend = cross(first, second) / (speed * speed * speed);
+    return {
+      at: stepped(pointAt(c, t), out(direction), a),
+      slope: times(first, 1 + a * bend),
+    };
+  }
+  const direction = directionAt(c, t);
+  const size = norm(second);
+  const grows = size > NO_DIRECTION ? cross(second, thirdDerivative(c)) / (2 * size * size) : 0;
+  return {
+    at: stepped(pointAt(c, t), out(direction), a),
+    slope: times(direction, a * grows),
+  };
+};
+
+const TRIED = [0.25, 0.5, 0.75] as const;
+const MOST_PARTS = 64;
+
+/** The cubic with the ends and slopes of the offset on a part of length `share` in t. */
+const hermite = (from: OffsetAt, to: OffsetAt, share: number): Cubic =>
+  cubic(
+    from.at,
+    plus(from.at, times(from.slope, share / 3)),
+    plus(to.at, times(to.slope, -share / 3)),
+    to.at,
+  );
+
+/** One cubic drawn on each of `parts` parts, or null where one strays by more than OFFSET_ERROR. */
+const offsetInParts = (c: Cubic, a: Mm, parts: number): readonly Cubic[] | null => {
+  const share = 1 / parts;
+  const drawn: Cubic[] = [];
+  let from = offsetAt(c, 0, a);
+  for (let i = 0; i < parts; i++) {
+    const to = offsetAt(c, (i + 1) * share, a);
+    const part = hermite(from, to, share);
+    for (const t of TRIED) {
+      const stray = apart(pointAt(part, t), offsetAt(c, (i + t) * share, a).at);
+      if (stray > OFFSET_ERROR && parts < MOST_PARTS) return null;
+    }
+    drawn.push(part);
+    from = to;
+  }
+  return drawn;
+};
+
+/** A segment moved `a` mm outward (inward below zero), as segments of the same kind. */
+const offsetSegment = (s: Segment, a: Mm): Path => {
+  if (s.kind === "line") {
+    const sideways = times(out(startDirection(s)), a);
+    return [line(plus(s.start, sideways), plus(s.end, sideways))];
+  }
+  for (let parts = 1; parts <= MOST_PARTS; parts *= 2) {
+    const drawn = offsetInParts(s, a, parts);
+    if (drawn) return pathOf(drawn);
+  }
+  return [s];
+};
+
+/** Two offsets joined where the edge between them has a corner at `corner` (method 1.4). */
+const joinOffsets = (done: Path, next: Path, a: Mm, corner: Point): Path => {
+  const [u, v] = [endDirection(lastOf(done)), startDirection(next[0])];
+  return joinAt({ done, next, corner, psi: turn(u, v) * Math.sign(a), reach: Math.abs(a) });
+};
+
+type Joint = {
+  readonly done: Path;
+  readonly next: Path;
+  readonly corner: Point;
+  /** The corner's turn, positive where the offsets part. */
+  readonly psi: number;
+  readonly reach: Mm;
+};
+
+const joinAt = ({ done, next, corner, psi, reach }: Joint): Path => {
+  const [end, start] = [endOf(done), startOf(next)];
+  if (Math.abs(psi) <= radians(RUNS_ON)) {
+    return pathOf([...done, startingAt(next[0], end), ...next.slice(1)]);
+  }
+  if (psi < 0) {
+    const found = crossingNearest(done, next, corner);
+    if (!found) return pathOf([...done, line(end, start), ...next]);
+    const [before, after] = [upTo(done, found.on), onFrom(next, found.other)];
+    return pathOf([
+      ...before.slice(0, -1),
+      endingAt(lastOf(before), found.point),
+      startingAt(after[0], found.point),
+      ...after.slice(1),
+    ]);
+  }
+  const x = meeting(end, endDirection(lastOf(done)), start, startDirection(next[0]));
+  if (!x || apart(x, corner) > MITRE_LIMIT * reach) {
+    return pathOf([...done, line(end, start), ...next]);
+  }
+  return pathOf([...done, line(end, x), line(x, start), ...next]);
+};
+
+/**
+ * A path moved `a` mm outward (inward below zero), joints cut or mitred (method 1.4). Strays from
+ * the true offset by no more than 0.005 mm at the points tried, less than twice that between.
+ */
+export const offsetPath = (path: Path, a: Mm): Path => {
+  if (a === 0) return path;
+  const [first, ...rest] = path;
+  return rest.reduce<Path>(
+    (done, segment) => joinOffsets(done, offsetSegment(segment, a), a, segment.start),
+    offsetSegment(first, a),
+  );
+};
+
+const FOLD_STEPS = 32;
+
+/**
+ * The least radius at which an offset of `a` folds on itself, tried at every 32nd of each segment;
+ * null where it does not (method 1.4).
+ */
+export const foldsAt = (path: Path, a: Mm): Mm | null => {
+  let least: Mm | null = null;
+  for (const s of path) {
+    if (s.kind === "line") continue;
+    for (let i = 0; i <= FOLD_STEPS; i++) {
+      const first = derivativeAt(s, i / FOLD_STEPS);
+      const speed = norm(first);
+      if (speed <= NO_DIRECTION) continue;
+      const bend = cross(first, secondDerivativeAt(s, i / FOLD_STEPS)) / speed ** 3;
+      if (1 + a * bend > 0) continue;
+      const radius = 1 / Math.abs(bend);
+      if (least === null || radius < least) least = radius;
+    }
+  }
+  return least;
+};

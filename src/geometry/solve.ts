@@ -29,3 +29,29 @@ export const solve = ({ of, low, high }: Equation): number | null => {
   }
   return b;
 };
+
+/** Secant steps before the bracket is asked. */
+const SECANTS = 12;
+
+/**
+ * The root of an equation whose answer is nearly known: secant steps from `near`, and the bracket
+ * where they leave it or do not settle. The same root as `solve`, found sooner; like it null where
+ * the ends of the bracket have the same sign.
+ */
+export const solveNear = (equation: Equation, near: number): number | null => {
+  const { of, low, high } = equation;
+  let a = Math.min(high, Math.max(low, near));
+  let fa = of(a);
+  if (Math.abs(fa) <= SOLVED) return a;
+  let b = Math.min(high, Math.max(low, a - fa));
+  for (let step = 0; step < SECANTS && b !== a; step++) {
+    const fb = of(b);
+    if (Math.abs(fb) <= SOLVED) return b;
+    const next = b - (fb * (b - a)) / (fb - fa);
+    if (!(next >= low && next <= high)) break;
+    a = b;
+    fa = fb;
+    b = next;
+  }
+  return solve(equation);
+};

@@ -1,9 +1,9 @@
-import type { Mm } from "../../geometry/units.ts";
+import type { Degrees, Mm } from "../../geometry/units.ts";
 import type { Choices } from "../choices.ts";
 import type { Block, InsertEdges } from "../piece.ts";
 import type { Rail } from "../rail.ts";
 import { endSleeve, framed } from "./endSleeve.ts";
-import { moveSideSeams } from "./moveSideSeams.ts";
+import { moveSideSeams, raglanSlope } from "./moveSideSeams.ts";
 import { openNeckline } from "./neckline.ts";
 import { raiseHem } from "./raiseHem.ts";
 import { insertV } from "./vInsert.ts";
@@ -16,6 +16,8 @@ export type Sweatshirt = {
   readonly vAllowance: Mm;
   /** The front neckline before the V was cut: the ring is measured on it (method 5.1). */
   readonly wholeFrontNeckline: Block["front"]["neckline"];
+  /** How steeply the raglans reached the underarm before the sides were moved; null where not. */
+  readonly sideSlope: Degrees | null;
   readonly rails: readonly Rail[];
 };
 
@@ -32,17 +34,20 @@ export const toSweatshirt = (block: Block, choices: Choices["alterations"]): Swe
   const { front, back } = raised.altered;
   const sleeve = framed(ended.altered);
   const rails = [...opened.rails, ...raised.rails, ...ended.rails];
-  const wholeFrontNeckline = front.neckline;
+  const known = {
+    wholeFrontNeckline: front.neckline,
+    sideSlope: sides.on ? raglanSlope(opened.altered) : null,
+  };
   if (!vInsert.on) {
-    const plain = { block: { front, back, sleeve }, insert: null, vAllowance: vInsert.allowance };
-    return { ...plain, wholeFrontNeckline, rails };
+    const { allowance } = vInsert;
+    return { block: { front, back, sleeve }, insert: null, vAllowance: allowance, ...known, rails };
   }
   const { altered: v, rails: held } = insertV(front, vInsert);
   return {
     block: { front: v.front, back, sleeve },
     insert: v.insert,
     vAllowance: v.allowance,
-    wholeFrontNeckline,
+    ...known,
     rails: [...rails, ...held],
   };
 };

@@ -5,6 +5,7 @@ import { foretellingsFor, valuesOf } from "./foretelling.ts";
 import { valueBy } from "./linearRule.ts";
 import { type Body, MEASURE_IDS, type MeasureId } from "./measures.ts";
 import { fitsBetterSwapped } from "./waistHipSwap.ts";
+import { asMm } from "./words.ts";
 
 /** A given measure that is worth taking again. */
 export type Doubt = {
@@ -35,8 +36,8 @@ const ORDERS: readonly Order[] = [
   { id: "spineToWrist", others: ["armLength", "shoulder"], mustBe: "more" },
 ];
 
-/** As a maker reads it: whole mm, and a no-break space before the unit. */
-const inMm = (length: Mm): string => `${Math.round(length)}\u00a0mm`;
+/** What is foretold is told to a whole mm: its tenths would say more than is known. */
+const foretoldMm = (length: Mm): string => asMm(Math.round(length));
 const titleOf = (id: MeasureId): string => MEASURE_NAMES[id].title;
 
 const againstOrder = ({ measures }: Body, { id, others, mustBe }: Order): readonly Doubt[] => {
@@ -47,25 +48,31 @@ const againstOrder = ({ measures }: Body, { id, others, mustBe }: Order): readon
     mustBe === "less" ? given >= otherSide : given <= otherSide;
   if (value === undefined || !breaks(mustBe, value)) return [];
   const names = others.map((other) => titleOf(other).toLowerCase()).join(" and ");
-  const message = `${titleOf(id)} is ${inMm(value)} and must be ${mustBe} than ${names}, ${inMm(otherSide)}. Measure them again.`;
+  const message = `${titleOf(id)} is ${asMm(value)} and must be ${mustBe} than ${names}, ${asMm(otherSide)}. Measure them again.`;
   return [{ id, value, foretold: otherSide, reason: "logic", other: others[0], message }];
 };
 
-const unlikelyMessage = (body: Body, id: MeasureId, value: Mm, foretold: Mm): string => {
-  const isSwapped = (id === "waist" || id === "hip") && fitsBetterSwapped(body);
-  const cure = isSwapped
+/** "height and hip girth foretell", "the other measures foretell". */
+const foretellersOf = (from: readonly MeasureId[]): string => {
+  const names = from.map((id) => titleOf(id).toLowerCase());
+  const last = names.at(-1);
+  if (last === undefined) return "the other measures foretell";
+  if (names.length === 1) return `${last} alone foretells`;
+  return `${names.slice(0, -1).join(", ")} and ${last} foretell`;
+};
+
+const cureFor = (body: Body, id: MeasureId): string =>
+  (id === "waist" || id === "hip") && fitsBetterSwapped(body)
     ? "Are waist and hip exchanged? If not, measure again."
     : "Measure it again.";
-  return `${titleOf(id)} is ${inMm(value)}; the other measures foretell ${inMm(foretold)}. ${cure}`;
-};
 
 const unlikely = (body: Body): readonly Doubt[] => {
   const values = valuesOf(body);
-  return foretellingsFor(body).judged.flatMap(({ id, rule }) => {
+  return foretellingsFor(body).judged.flatMap(({ id, rule, from }) => {
     const value = body.measures[id];
     const foretold = valueBy(rule, values);
     if (value === undefined || Math.abs(value - foretold) <= SIGMA_LIMIT * rule.sd) return [];
-    const message = unlikelyMessage(body, id, value, foretold);
+    const message = `${titleOf(id)} is ${asMm(value)}; ${foretellersOf(from)} ${foretoldMm(foretold)}. ${cureFor(body, id)}`;
     return [{ id, value, foretold, reason: "unlikely", message }];
   });
 };

@@ -11,7 +11,12 @@ import {
 } from "./normal.ts";
 
 /** A measure and the rule by which the given ones foretell it. */
-export type Foretelling = { readonly id: MeasureId; readonly rule: LinearRule };
+export type Foretelling = {
+  readonly id: MeasureId;
+  readonly rule: LinearRule;
+  /** What the rule looks at, where that is few; empty where it is all the others given. */
+  readonly from: readonly MeasureId[];
+};
 
 /** What a set of given measures foretells. It knows which are given, not how large they are. */
 export type Foretellings = {
@@ -32,11 +37,11 @@ const isJudged = (id: MeasureId): id is Judged => id !== "height";
 const JUDGED: readonly Judged[] = MEASURE_IDS.filter(isJudged);
 
 /** Null where a measure that the regression needs is not given. */
-const byRegression = (regression: Regression, isGiven: IsGiven): LinearRule | null => {
-  const { intercept, coef, residualSd } = regression;
-  const isWhole = MEASURE_IDS.every((id) => coef[id] === undefined || isGiven(id));
-  const weights = MEASURE_IDS.map((id) => coef[id] ?? 0);
-  return isWhole ? { constant: intercept, weights, sd: residualSd } : null;
+const byRegression = (id: Judged, by: Regression, isGiven: IsGiven): Foretelling | null => {
+  const from = MEASURE_IDS.filter((other) => by.coef[other] !== undefined);
+  const weights = MEASURE_IDS.map((other) => by.coef[other] ?? 0);
+  const rule = { constant: by.intercept, weights, sd: by.residualSd };
+  return from.every(isGiven) ? { id, rule, from } : null;
 };
 
 /** The known places of the normal; waistToHip is known where both its ends are given. */
@@ -46,30 +51,34 @@ const knownPlaces = (isGiven: IsGiven): readonly number[] =>
     return isKnown ? [place] : [];
   });
 
-const byNormal = (id: Judged, known: Known): LinearRule =>
-  id === "napeToHip" ? napeToHipByTheKnown(known) : byTheKnown(known, MEASURE_IDS.indexOf(id));
+const byNormal = (id: Judged, known: Known): Foretelling => {
+  const isHip = id === "napeToHip";
+  const rule = isHip ? napeToHipByTheKnown(known) : byTheKnown(known, MEASURE_IDS.indexOf(id));
+  return { id, rule, from: [] };
+};
 
 const foretellMissing = (group: Group, known: Known, isGiven: IsGiven): readonly Foretelling[] => {
   const hasTheFour = isGiven("waist") && isGiven("hip");
-  return JUDGED.filter((id) => !isGiven(id)).map((id) => ({
-    id,
-    rule: (hasTheFour ? byRegression(group.full[id], isGiven) : null) ?? byNormal(id, known),
-  }));
+  return JUDGED.filter((id) => !isGiven(id)).map((id) => {
+    const byFour = hasTheFour ? byRegression(id, group.full[id], isGiven) : null;
+    return byFour ?? byNormal(id, known);
+  });
 };
 
 const judgeByAll = (known: Known): readonly Foretelling[] =>
   known.places.flatMap((place) => {
     const id = MEASURE_IDS[place];
     if (id === undefined || !isJudged(id)) return [];
-    const rule = byAllOthers(known, place);
-    if (place !== WAIST_TO_HIP) return [{ id, rule }];
-    return [{ id, rule: added(measureItself("napeToWaist"), rule, rule.sd) }];
+    const below = byAllOthers(known, place);
+    const isHip = place === WAIST_TO_HIP;
+    const rule = isHip ? added(measureItself("napeToWaist"), below, below.sd) : below;
+    return [{ id, rule, from: [] }];
   });
 
 const judgeByFew = (group: Group, isGiven: IsGiven): readonly Foretelling[] =>
   JUDGED.filter(isGiven).flatMap((id) => {
-    const rule = byRegression(group.full[id], isGiven) ?? byRegression(group.small[id], isGiven);
-    return rule === null ? [] : [{ id, rule }];
+    const byFour = byRegression(id, group.full[id], isGiven);
+    return byFour ?? byRegression(id, group.small[id], isGiven) ?? [];
   });
 
 const foretellingsOf = (group: Group, given: number): Foretellings => {

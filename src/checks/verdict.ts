@@ -1,0 +1,21 @@
+import type { Check, Verdict } from "./check.ts";
+
+/** Rounding may not turn a verdict (method 6). */
+const ROUNDING = 1e-9;
+
+export const atMost = (value: number, most: number): boolean => value <= most + ROUNDING;
+export const within = (value: number, least: number, most: number): boolean =>
+  value >= least - ROUNDING && value <= most + ROUNDING;
+
+/** Sound, else attend, else stop. */
+export const verdictOf = (isSound: boolean, attends: boolean): Verdict =>
+  isSound ? "sound" : attends ? "attend" : "stop";
+
+/** What a check says: what was measured against its limit, and what to change. */
+export type Words = { readonly measured: string; readonly change: string };
+
+/** A check whose cure is told only where there is something to cure. */
+export const checkOf = (found: Omit<Check, "message">, { measured, change }: Words): Check => ({
+  ...found,
+  message: found.verdict === "sound" ? measured : `${measured} ${change}`,
+});

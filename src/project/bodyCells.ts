@@ -14,7 +14,7 @@ export type BodyRead = { readonly body: Body } | { readonly fault: Fault };
 /** Letters, digits, dot, underline, hyphen: an id is also the name of a folder. */
 const ID = /^[A-Za-z0-9._-]{1,64}$/u;
 /** Not ids: these name folders, or files that a run writes beside the folders of the bodies. */
-const TAKEN_IDS = [".", "..", "summary.csv", "refused.json"];
+const TAKEN_IDS = /^(\.|\.\.|summary\.csv|refused\.json|\.ribwright-.*)$/u;
 const NAME_AT_MOST = 200; // letters; ours: longer is no name, and no title of a sheet
 const AGE_AT_MOST = 130; // years; ours
 
@@ -23,7 +23,7 @@ const cellOf = (cells: BodyCells, heading: Heading): string => (cells.get(headin
 const faultOfId = (id: string): readonly Fault[] => {
   const cure = { field: "id", value: id, do: "Give the body an id such as singer-07." };
   if (id === "") return [{ ...cure, reason: "id is missing; every body needs one of its own." }];
-  if (TAKEN_IDS.includes(id))
+  if (TAKEN_IDS.test(id))
     return [{ ...cure, reason: `id is ${shown(id)}, a name that the program needs itself.` }];
   const limit = "1 to 64 of the letters A to Z, digits, dot, underline and hyphen may be in it";
   return ID.test(id) ? [] : [{ ...cure, reason: `id is ${shown(id)}; ${limit}.` }];

@@ -51,7 +51,7 @@ const holds = (
 const blouseWords = ({ bands }: Garment): string => {
   const { finishedLength, holdsBlouseFrom } = bands.hemBand;
   return finishedLength > holdsBlouseFrom
-    ? ` It hangs below the hip; ${asMm(Math.floor(holdsBlouseFrom))} or shorter holds a blouse there.`
+    ? ` It hangs below the hip; ${asMm(holdsBlouseFrom)} or shorter holds a blouse there.`
     : "";
 };
 

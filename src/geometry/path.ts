@@ -1,6 +1,7 @@
 import { endDirection, mapSegment, reversedSegment, startDirection } from "./curve.ts";
-import { mirrored, type Point } from "./point.ts";
+import { mirrored, type Point, stepped } from "./point.ts";
 import { line, type Path, type Segment } from "./segment.ts";
+import type { Mm } from "./units.ts";
 
 /** A path of these segments, in order. It is our own mistake to ask for a path of none. */
 export const pathOf = (segments: readonly Segment[]): Path => {
@@ -27,3 +28,13 @@ export const mirroredPath = (path: Path): Path => mapPath(path, mirrored);
 
 export const joined = (first: Path, ...more: readonly Path[]): Path =>
   pathOf([first, ...more].flat());
+
+/** A path made longer by `distance` mm before its start, straight along its start tangent. */
+export const prolongedBackward = (path: Path, distance: Mm): Path => {
+  if (distance <= 0) return path;
+  const [first, ...rest] = path;
+  const start = stepped(first.start, startTangent(path), -distance);
+  return first.kind === "line"
+    ? [line(start, first.end), ...rest]
+    : [line(start, first.start), first, ...rest];
+};

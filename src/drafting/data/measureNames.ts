@@ -1,5 +1,6 @@
 import type { Mm } from "../../geometry/units.ts";
 import type { KeptId, MeasureId } from "../measures.ts";
+import { MEASURE_RANGES, type Range } from "./ranges.ts";
 
 /**
  * Each measure: what it is called, how it is taken, and what it does.
@@ -22,19 +23,10 @@ export type MeasureName = {
   readonly usual: { readonly women: Usual; readonly men: Usual };
   readonly mistakes: readonly string[];
   readonly drives: string;
-  readonly limits: Limits;
+  /** Outside these a body is refused. */
+  readonly limits: Range;
 };
 type Usual = readonly [low: Mm, middle: Mm, high: Mm];
-/** Outside these a body is refused: guards against slips of unit, not sizes. */
-export type Limits = { readonly least: Mm; readonly most: Mm };
-
-/** Source: method, section 7. */
-const HEIGHT: Limits = { least: 800, most: 2300 };
-const CHEST: Limits = { least: 400, most: 2000 };
-const GIRTH: Limits = { least: 60, most: 2000 };
-const TORSO: Limits = { least: 60, most: 2600 };
-const LENGTH: Limits = { least: 40, most: 1500 };
-
 /** What to say before the first measure. Common practice, no source. */
 export const BEFORE_MEASURING =
   "Wear thin clothes and use a tape that has not stretched. Tie a string or belt round the waist and one round the hip, so that the levels stay put. Find the nape bone: bend the head, feel the most prominent bone at the base of the neck, keep a finger on it, lift the head. Measure twice; where the two differ by more than 10 mm, measure again. It goes better with someone to help.";
@@ -49,7 +41,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [1483, 1626, 1778], men: [1602, 1755, 1927] },
     mistakes: ["shoes on", "a stated height instead of a measured one", "hair piled up"],
     drives: "Estimates of missing measures, and the height group. No seam directly.",
-    limits: HEIGHT,
+    limits: MEASURE_RANGES.height,
   },
   chest: {
     title: "Chest or bust girth",
@@ -66,7 +58,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "over a jumper",
     ],
     drives: "Body width, and through ease everything across. Required.",
-    limits: CHEST,
+    limits: MEASURE_RANGES.chest,
   },
   waist: {
     title: "Waist girth",
@@ -82,7 +74,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "narrowest part instead of navel level (66 mm less in women, 23 mm less in men, 1988 survey)",
     ],
     drives: "Estimates of missing measures, and the check on other measures.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   hip: {
     title: "Hip girth",
@@ -92,7 +84,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [867, 1018, 1206], men: [862, 1017, 1218] },
     mistakes: ["at the hip bones (too high)", "over thick clothes", "swapped with the waist"],
     drives: "Hem width, and the length of the hem band.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   neckBase: {
     title: "Neck base girth",
@@ -103,7 +95,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [329, 370, 423], men: [381, 433, 502] },
     mistakes: ["measured higher, as a shirt collar (30 to 60 mm less)", "tape pulled tight"],
     drives: "Neckline curve, neckband length, start of all four raglan lines.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   shoulder: {
     title: "Shoulder length",
@@ -118,7 +110,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "both shoulders added",
     ],
     drives: "Sleeve length from the neck.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   acrossBack: {
     title: "Across back",
@@ -133,7 +125,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "pulled tight over the blades",
     ],
     drives: "Estimates of missing measures, and the check on other measures.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   napeToWaist: {
     title: "Nape to waist",
@@ -148,7 +140,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "to the natural waist instead of navel level (about 70 mm less, 1988 survey)",
     ],
     drives: "Nape to hip where that is missing, and the check on other measures.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   napeToHip: {
     title: "Nape to hip",
@@ -162,7 +154,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "hip level guessed",
     ],
     drives: "Body length to the hem band; where the hem sits.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   scyeDepth: {
     title: "Scye depth",
@@ -178,7 +170,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     ],
     drives:
       "Depth of the raglan lines. The underarm point of a close block lies 25 mm below this, then the ease.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   upperArm: {
     title: "Upper arm girth",
@@ -193,7 +185,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "in women the hanging arm at the armpit is about 10 mm larger still (1988 survey)",
     ],
     drives: "Sleeve width at the underarm.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   wrist: {
     title: "Wrist girth",
@@ -203,7 +195,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [138, 154, 174], men: [156, 176, 198] },
     mistakes: ["over a watch", "above the bone"],
     drives: "Finished length of the cuff, and the width of the sleeve's end.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   hand: {
     title: "Hand girth",
@@ -214,7 +206,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [167, 187, 207], men: [189, 212, 237] },
     mistakes: ["thumb taken in", "round the palm below the knuckles"],
     drives: "How far the cuff must stretch.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   head: {
     title: "Head girth",
@@ -225,7 +217,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [521, 560, 611], men: [538, 574, 614] },
     mistakes: ["tape too low at the back", "over a hair knot"],
     drives: "Length of the neckband: it must stretch over the head.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
   armLength: {
     title: "Arm length",
@@ -237,7 +229,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [483, 551, 624], men: [535, 602, 678] },
     mistakes: ["arm straight", "to the knuckles", "from the side neck point"],
     drives: "Sleeve length below the shoulder point.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   spineToWrist: {
     title: "Nape to wrist",
@@ -252,7 +244,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
       "tape cutting the corner at the shoulder",
     ],
     drives: "The check on shoulder and arm length; estimates of missing measures.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   waistToHip: {
     title: "Waist to hip",
@@ -262,7 +254,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [81, 147, 201], men: [103, 170, 224] },
     mistakes: ["levels not the same as for the girths"],
     drives: "Kept with the body; nothing is worked from it yet.",
-    limits: LENGTH,
+    limits: MEASURE_RANGES.length,
   },
   torsoGirth: {
     title: "Torso girth",
@@ -273,7 +265,7 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [1394, 1555, 1745], men: [1468, 1664, 1880] },
     mistakes: ["tape slack or tight", "different shoulder point"],
     drives: "Kept with the body; nothing is worked from it yet.",
-    limits: TORSO,
+    limits: MEASURE_RANGES.torsoGirth,
   },
   elbow: {
     title: "Elbow girth",
@@ -283,6 +275,6 @@ export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = 
     usual: { women: [210, 238, 273], men: [244, 276, 314] },
     mistakes: ["elbow straight, as in the 1988 survey's figures"],
     drives: "Kept with the body; nothing is worked from it yet.",
-    limits: GIRTH,
+    limits: MEASURE_RANGES.girth,
   },
 };

@@ -1,11 +1,12 @@
 import { crossingsOf } from "../geometry/crossings.ts";
-import { endingAt } from "../geometry/curve.ts";
+import { endingAt, startingAt } from "../geometry/curve.ts";
 import { offsetPath } from "../geometry/offset.ts";
 import { endOf, endTangent, lastOf, pathOf, startOf, startTangent } from "../geometry/path.ts";
 import { apart, type Point, point, stepped } from "../geometry/point.ts";
 import { line, type Path, type Segment } from "../geometry/segment.ts";
 import { splitAt } from "../geometry/split.ts";
 import { AT_JOINT } from "../geometry/tolerance.ts";
+import type { Mm } from "../geometry/units.ts";
 import type { Side } from "./allowances.ts";
 import { shapeCorner } from "./corner.ts";
 
@@ -35,10 +36,12 @@ const chained = (segments: readonly Segment[]): Path => {
   const run: Segment[] = [];
   let at: Point | null = null;
   for (const segment of segments) {
-    if (apart(segment.start, segment.end) < AT_JOINT && segment.kind === "line") continue;
-    if (at && apart(at, segment.start) >= AT_JOINT) run.push(line(at, segment.start));
-    run.push(at && apart(at, segment.start) < AT_JOINT ? { ...segment, start: at } : segment);
-    at = segment.end;
+    const { start, end } = segment;
+    if (segment.kind === "line" && apart(start, end) < AT_JOINT) continue;
+    const gap: Mm = at === null || at === start ? 0 : apart(at, start);
+    if (at !== null && gap >= AT_JOINT) run.push(line(at, start));
+    run.push(at !== null && gap > 0 && gap < AT_JOINT ? startingAt(segment, at) : segment);
+    at = end;
   }
   return pathOf(run);
 };
@@ -51,33 +54,36 @@ const closed = (path: Path): Path => {
     : pathOf([...path, line(end, start)]);
 };
 
-type Between = readonly Point[];
-
-/** Points joined by straights, as a run that starts and ends at them. */
-const straights = (points: readonly Point[]): readonly Segment[] =>
-  points.slice(1).map((to, i) => line(points[i] ?? to, to));
-
 /**
  * The closed line to cut: every side moved outward by its allowance, corners shaped (method 4). On
  * the fold the line runs along x = 0. `sides` go round the piece clockwise; the fold is not one.
  */
 export const cutLineOf = (sides: readonly Side[], isOnFold: boolean): Path => {
   const offsets = sides.map(({ path, allowance }) => offsetPath(path, allowance));
-  const corners: Between[] = sides.map(() => []);
+  const corners: (readonly Point[])[] = [];
   const last = sides.length - 1;
   for (let i = 0; i <= (isOnFold ? last - 1 : last); i++) {
     const k = i === last ? 0 : i + 1;
-    const [one, next, before, after] = [sides[i], sides[k], offsets[i], offsets[k]];
+    const one = sides[i];
+    const next = sides[k];
+    const before = offsets[i];
+    const after = offsets[k];
     if (!one || !next || !before || !after) continue;
     const shaped = shapeCorner(one, next, before, after);
     offsets[i] = shaped.before;
     offsets[k] = shaped.after;
     corners[i] = shaped.between;
   }
-  const run = offsets.flatMap((path, i) => {
+  const run: Segment[] = [];
+  for (const [i, path] of offsets.entries()) {
     const begun = isOnFold && i === 0 ? begunOnFold(path) : path;
     const ended = isOnFold && i === last ? endedOnFold(begun) : begun;
-    return [...ended, ...straights([endOf(ended), ...(corners[i] ?? [])])];
-  });
+    run.push(...ended);
+    let at = endOf(ended);
+    for (const corner of corners[i] ?? []) {
+      run.push(line(at, corner));
+      at = corner;
+    }
+  }
   return closed(chained(run));
 };

@@ -50,11 +50,7 @@ export const PIECE_NAMES = [
 ] as const;
 export type PieceName = (typeof PIECE_NAMES)[number];
 
-export type EdgeName =
-  | keyof BodyEdges
-  | keyof SleeveEdges
-  | keyof InsertEdges
-  | keyof BandEdges;
+export type EdgeName = keyof BodyEdges | keyof SleeveEdges | keyof InsertEdges | keyof BandEdges;
 
 /** A mark on a sew line that meets its partner on the other side of the seam. */
 export type Notch = {

@@ -141,23 +141,27 @@ export const offsetPath = (path: Path, a: Mm): Path => {
 
 const FOLD_STEPS = 32;
 
+/** The least radius at which one cubic's offset folds on itself; infinite where it does not. */
+const cubicFolds = (c: Cubic, a: Mm): Mm => {
+  let least = Infinity;
+  for (let i = 0; i <= FOLD_STEPS; i++) {
+    const first = derivativeAt(c, i / FOLD_STEPS);
+    const speed = norm(first);
+    if (speed <= NO_DIRECTION) continue;
+    const bent = cross(first, secondDerivativeAt(c, i / FOLD_STEPS));
+    const cubed = speed * speed * speed;
+    // 1 + aκ ≤ 0, with κ = bent / speed³.
+    if (cubed + a * bent <= 0) least = Math.min(least, cubed / Math.abs(bent));
+  }
+  return least;
+};
+
 /**
  * The least radius at which an offset of `a` folds on itself, tried at every 32nd of each segment;
  * null where it does not (method 1.4).
  */
 export const foldsAt = (path: Path, a: Mm): Mm | null => {
-  let least: Mm | null = null;
-  for (const s of path) {
-    if (s.kind === "line") continue;
-    for (let i = 0; i <= FOLD_STEPS; i++) {
-      const first = derivativeAt(s, i / FOLD_STEPS);
-      const speed = norm(first);
-      if (speed <= NO_DIRECTION) continue;
-      const bend = cross(first, secondDerivativeAt(s, i / FOLD_STEPS)) / speed ** 3;
-      if (1 + a * bend > 0) continue;
-      const radius = 1 / Math.abs(bend);
-      if (least === null || radius < least) least = radius;
-    }
-  }
-  return least;
+  let least = Infinity;
+  for (const s of path) if (s.kind === "cubic") least = Math.min(least, cubicFolds(s, a));
+  return least === Infinity ? null : least;
 };

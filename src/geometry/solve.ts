@@ -35,8 +35,8 @@ const SECANTS = 12;
 
 /**
  * The root of an equation whose answer is nearly known: secant steps from `near`, and the bracket
- * where they leave it or do not settle. The same root as `solve`, found sooner; like it null where
- * the ends of the bracket have the same sign.
+ * where they leave it or do not settle. The same root as `solve` where the bracket holds one, found
+ * sooner; null where the steps find none and the ends of the bracket have the same sign.
  */
 export const solveNear = (equation: Equation, near: number): number | null => {
   const { of, low, high } = equation;

@@ -2,7 +2,7 @@ import { pointAt, splitSegment } from "./curve.ts";
 import { parameterAtLength, segmentLength } from "./length.ts";
 import { endOf, endTangent, lastOf, pathOf } from "./path.ts";
 import { type Point, stepped } from "./point.ts";
-import { line, type Path, type Segment } from "./segment.ts";
+import { line, type Path } from "./segment.ts";
 import { AT_JOINT } from "./tolerance.ts";
 import type { Mm } from "./units.ts";
 
@@ -25,15 +25,6 @@ const placeAt = (path: Path, distance: Mm): Place => {
 export const pointAlong = (path: Path, distance: Mm): Point => {
   const { index, t } = placeAt(path, distance);
   return pointAt(path[index] ?? path[0], t);
-};
-
-/** The segment and parameter `distance` mm along a path, for its direction there. */
-export const segmentAlong = (
-  path: Path,
-  distance: Mm,
-): { readonly segment: Segment; readonly t: number } => {
-  const { index, t } = placeAt(path, distance);
-  return { segment: path[index] ?? path[0], t };
 };
 
 /** A path of no length at a point: what is left where a cut lies at an end. */

@@ -1,10 +1,17 @@
 import { crossingsAlong } from "../../geometry/crossings.ts";
-import { directionAt } from "../../geometry/curve.ts";
 import { lengthOf } from "../../geometry/length.ts";
-import { endOf, joined, mirroredPath, reversed, startOf, straight } from "../../geometry/path.ts";
+import {
+  endOf,
+  endTangent,
+  joined,
+  mirroredPath,
+  reversed,
+  startOf,
+  straight,
+} from "../../geometry/path.ts";
 import { dot, minus, mirrored, type Point, point, unit } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
-import { segmentAlong, splitAt } from "../../geometry/split.ts";
+import { splitAt } from "../../geometry/split.ts";
 import type { Mm, Radians } from "../../geometry/units.ts";
 import type { Choices } from "../choices.ts";
 import { ALTERATION } from "../data/alterationLimits.ts";
@@ -37,9 +44,9 @@ type DrawnV = {
 
 /** The least level of the tip: below the top, and below where the neckline's tangent there meets
  * the fold; a shallower V would cross the neckline. */
-const leastTip = (neckline: Path, halfWidth: Mm, top: Point): Mm => {
-  const { segment, t } = segmentAlong(neckline, halfWidth);
-  const tangent = directionAt(segment, t);
+const leastTip = (inner: Path): Mm => {
+  const top = endOf(inner);
+  const tangent = endTangent(inner);
   const below = top.y + ALTERATION.vLeast;
   if (tangent.x <= 1e-6) return below;
   return Math.max(below, top.y - (top.x * tangent.y) / tangent.x + ALTERATION.vLeast);
@@ -53,7 +60,7 @@ const drawV = (front: BodyEdges, choice: Choice): Altered<DrawnV> => {
   const centre = startOf(neckline).y;
   const hemAtFold = endOf(front.hem).y;
   const most = hemAtFold - ALTERATION.vAboveHem - centre;
-  const least = leastTip(neckline, halfWidth, top) - centre;
+  const least = leastTip(inner) - centre;
   const depth = Math.max(Math.min(choice.depth, most), least);
   const tip = point(0, centre + depth);
   const rails = [

@@ -1,32 +1,5 @@
 import type { LengthUnit } from "../drafting/blockFile.ts";
-import { MEASURE_RANGES, type Range } from "../drafting/data/ranges.ts";
 import { MM_PER_CM, MM_PER_INCH } from "../geometry/units.ts";
-import type { MeasureHeading } from "./headings.ts";
-
-const { girth, length } = MEASURE_RANGES;
-
-/** What each measure may be; outside it is a slip (method, section 7). */
-export const RANGE_OF: Readonly<Record<MeasureHeading, Range>> = {
-  height: MEASURE_RANGES.height,
-  chest: MEASURE_RANGES.chest,
-  waist: girth,
-  hip: girth,
-  neckBase: girth,
-  shoulder: length,
-  acrossBack: length,
-  napeToWaist: length,
-  napeToHip: length,
-  scyeDepth: length,
-  upperArm: girth,
-  wrist: girth,
-  hand: girth,
-  head: girth,
-  armLength: length,
-  spineToWrist: length,
-  elbow: girth,
-  waistToHip: length,
-  torsoGirth: MEASURE_RANGES.torsoGirth,
-};
 
 export const MM_PER: Readonly<Record<LengthUnit, number>> = {
   mm: 1,

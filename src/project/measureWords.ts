@@ -1,6 +1,7 @@
 import type { LengthUnit } from "../drafting/blockFile.ts";
+import { MEASURE_NAMES } from "../drafting/data/measureNames.ts";
 import type { Fault } from "../drafting/fault.ts";
-import { LENGTH_UNITS, MM_PER, RANGE_OF } from "./cells.ts";
+import { LENGTH_UNITS, MM_PER } from "./cells.ts";
 import { shown } from "./faultWords.ts";
 import type { MeasureHeading } from "./headings.ts";
 
@@ -19,8 +20,9 @@ const UNIT_WORDS: Readonly<Record<LengthUnit, string>> = {
 
 const isRequired = (id: MeasureHeading): boolean => id === "height" || id === "chest";
 
+/** Outside its limits a measure is a slip (method, section 7). */
 const fits = (id: MeasureHeading, length: number): boolean =>
-  length >= RANGE_OF[id].least && length <= RANGE_OF[id].most;
+  length >= MEASURE_NAMES[id].limits.least && length <= MEASURE_NAMES[id].limits.most;
 
 const isOutside = ({ id, number }: Written, unit: LengthUnit): boolean =>
   number !== null && !fits(id, number * MM_PER[unit]);
@@ -29,7 +31,7 @@ const isOutside = ({ id, number }: Written, unit: LengthUnit): boolean =>
 const rounded = (length: number): string => String(Math.round(length * 100) / 100);
 
 const limits = (id: MeasureHeading, unit: LengthUnit): string => {
-  const { least, most } = RANGE_OF[id];
+  const { least, most } = MEASURE_NAMES[id].limits;
   return `${rounded(least / MM_PER[unit])} to ${rounded(most / MM_PER[unit])} ${unit}`;
 };
 

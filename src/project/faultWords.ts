@@ -5,9 +5,11 @@ import { nearest } from "./nearest.ts";
 
 type Issue = z.core.$ZodIssue;
 
-/** What a value from a file looks like in a sentence; long ones are cut. */
+/** What a value from a file looks like in a sentence; a long text is cut, the rest is named. */
 export const shown = (value: unknown): string => {
-  const text = typeof value === "number" ? String(value) : (JSON.stringify(value) ?? "");
+  if (Array.isArray(value)) return "a list";
+  if (isObject(value)) return "a group in braces";
+  const text = typeof value === "string" ? JSON.stringify(value) : String(value ?? null);
   return text.length > SHOWN_AT_MOST ? `${text.slice(0, SHOWN_AT_MOST)}…` : text;
 };
 const SHOWN_AT_MOST = 60; // ours: about a line of a terminal
@@ -59,5 +61,6 @@ export const faultsOf = (issues: readonly Issue[], sample: unknown): readonly Fa
     const is = issue.input === undefined ? "is missing" : `is ${shown(issue.input)}`;
     const reason = `${field === "" ? "The file" : field} ${is}; it must be ${issue.message}.`;
     const cure = cureOf(issue.input, valueAt(sample, issue.path));
-    return [{ field, value: shown(issue.input), reason, do: cure }];
+    const value = issue.input === undefined ? "" : shown(issue.input);
+    return [{ field, value, reason, do: cure }];
   });

@@ -7,6 +7,8 @@ const STEPS = 64;
 /** A refined parameter that moves by less has come to rest (method 1.6). */
 const AT_REST = 1e-14;
 const ROUNDS = 30;
+/** Straights that touch at their very ends cross there, whatever rounding says of it. */
+const TOUCH = 1e-9;
 
 /** A place on a path: which segment, and where on it. */
 export type PlaceOn = { readonly index: number; readonly t: number };
@@ -34,6 +36,8 @@ export const chordsOf = (path: Path): readonly Chord[] =>
     }));
   });
 
+const isShare = (s: number): boolean => s >= -TOUCH && s <= 1 + TOUCH;
+
 /** Where two straights cross, as shares of each; null where they are parallel or miss. */
 export const sharesOfCrossing = (
   a: { readonly from: Point; readonly to: Point },
@@ -44,14 +48,14 @@ export const sharesOfCrossing = (
   if (size === 0) return null;
   const w = minus(b.from, a.from);
   const [s, t] = [cross(w, v) / size, cross(w, u) / size];
-  return s >= 0 && s <= 1 && t >= 0 && t <= 1 ? [s, t] : null;
+  return isShare(s) && isShare(t) ? [s, t] : null;
 };
 
 const boxesMiss = (a: Chord, b: Chord): boolean =>
-  Math.max(a.from.x, a.to.x) < Math.min(b.from.x, b.to.x) ||
-  Math.max(b.from.x, b.to.x) < Math.min(a.from.x, a.to.x) ||
-  Math.max(a.from.y, a.to.y) < Math.min(b.from.y, b.to.y) ||
-  Math.max(b.from.y, b.to.y) < Math.min(a.from.y, a.to.y);
+  Math.max(a.from.x, a.to.x) + TOUCH < Math.min(b.from.x, b.to.x) ||
+  Math.max(b.from.x, b.to.x) + TOUCH < Math.min(a.from.x, a.to.x) ||
+  Math.max(a.from.y, a.to.y) + TOUCH < Math.min(b.from.y, b.to.y) ||
+  Math.max(b.from.y, b.to.y) + TOUCH < Math.min(a.from.y, a.to.y);
 
 /** Newton's rule in both parameters, each held to its segment. */
 const refined = (a: Segment, b: Segment, s: number, t: number): readonly [number, number] => {

@@ -15,7 +15,7 @@ import { endOf, lastOf, pathOf, startOf } from "./path.ts";
 import { apart, cross, norm, out, type Point, plus, stepped, times, turn } from "./point.ts";
 import { type Cubic, cubic, line, type Path, type Segment } from "./segment.ts";
 import { MITRE_LIMIT, NO_DIRECTION, OFFSET_ERROR, RUNS_ON } from "./tolerance.ts";
-import { type Mm, radians } from "./units.ts";
+import { type Mm, type Radians, radians } from "./units.ts";
 
 /** The true offset and its derivative at a parameter. */
 type OffsetAt = { readonly at: Point; readonly slope: Point };
@@ -88,42 +88,47 @@ const offsetSegment = (s: Segment, a: Mm): Path => {
   return [s];
 };
 
-/** Two offsets joined where the edge between them has a corner at `corner` (method 1.4). */
-const joinOffsets = (done: Path, next: Path, a: Mm, corner: Point): Path => {
-  const [u, v] = [endDirection(lastOf(done)), startDirection(next[0])];
-  return joinAt({ done, next, corner, psi: turn(u, v) * Math.sign(a), reach: Math.abs(a) });
-};
-
+/** The offsets of two segments that follow each other, and the corner of the edge between them. */
 type Joint = {
-  readonly done: Path;
-  readonly next: Path;
+  readonly before: Path;
+  readonly after: Path;
   readonly corner: Point;
-  /** The corner's turn, positive where the offsets part. */
-  readonly psi: number;
   readonly reach: Mm;
 };
 
-const joinAt = ({ done, next, corner, psi, reach }: Joint): Path => {
-  const [end, start] = [endOf(done), startOf(next)];
-  if (Math.abs(psi) <= radians(RUNS_ON)) {
-    return pathOf([...done, startingAt(next[0], end), ...next.slice(1)]);
-  }
-  if (psi < 0) {
-    const found = crossingNearest(done, next, corner);
-    if (!found) return pathOf([...done, line(end, start), ...next]);
-    const [before, after] = [upTo(done, found.on), onFrom(next, found.other)];
-    return pathOf([
-      ...before.slice(0, -1),
-      endingAt(lastOf(before), found.point),
-      startingAt(after[0], found.point),
-      ...after.slice(1),
-    ]);
-  }
-  const x = meeting(end, endDirection(lastOf(done)), start, startDirection(next[0]));
+/** What is left of the two offsets, the first with what fills the corner put on at its end. */
+type Joined = readonly [before: Path, after: Path];
+
+/** Overlapping offsets end where they cross, or are joined straight where they do not. */
+const overlapped = ({ before, after, corner }: Joint): Joined => {
+  const found = crossingNearest(before, after, corner);
+  if (!found) return [pathOf([...before, line(endOf(before), startOf(after))]), after];
+  const cut = upTo(before, found.on);
+  const rest = onFrom(after, found.other);
+  return [
+    pathOf([...cut.slice(0, -1), endingAt(lastOf(cut), found.point)]),
+    pathOf([startingAt(rest[0], found.point), ...rest.slice(1)]),
+  ];
+};
+
+/** Offsets that part are joined by a mitre, or straight where it would be a spike. */
+const mitred = ({ before, after, corner, reach }: Joint): Joined => {
+  const end = endOf(before);
+  const start = startOf(after);
+  const x = meeting(end, endDirection(lastOf(before)), start, startDirection(after[0]));
   if (!x || apart(x, corner) > MITRE_LIMIT * reach) {
-    return pathOf([...done, line(end, start), ...next]);
+    return [pathOf([...before, line(end, start)]), after];
   }
-  return pathOf([...done, line(end, x), line(x, start), ...next]);
+  return [pathOf([...before, line(end, x), line(x, start)]), after];
+};
+
+/** Two offsets joined where the edge turns by `psi`, positive where they part (method 1.4). */
+const joined = (joint: Joint, psi: Radians): Joined => {
+  const { before, after } = joint;
+  if (Math.abs(psi) <= radians(RUNS_ON)) {
+    return [before, pathOf([startingAt(after[0], endOf(before)), ...after.slice(1)])];
+  }
+  return psi < 0 ? overlapped(joint) : mitred(joint);
 };
 
 /**
@@ -132,11 +137,18 @@ const joinAt = ({ done, next, corner, psi, reach }: Joint): Path => {
  */
 export const offsetPath = (path: Path, a: Mm): Path => {
   if (a === 0) return path;
-  const [first, ...rest] = path;
-  return rest.reduce<Path>(
-    (done, segment) => joinOffsets(done, offsetSegment(segment, a), a, segment.start),
-    offsetSegment(first, a),
-  );
+  const run: Segment[] = [];
+  let last = path[0];
+  let before = offsetSegment(last, a);
+  for (const segment of path.slice(1)) {
+    const psi = turn(endDirection(last), startDirection(segment)) * Math.sign(a);
+    const joint = { before, after: offsetSegment(segment, a), corner: last.end };
+    const [done, next] = joined({ ...joint, reach: Math.abs(a) }, psi);
+    run.push(...done);
+    before = next;
+    last = segment;
+  }
+  return pathOf([...run, ...before]);
 };
 
 const FOLD_STEPS = 32;

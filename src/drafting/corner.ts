@@ -1,22 +1,22 @@
-import { onFrom, upTo } from "../geometry/cut.ts";
-import { crossingNearest, meeting } from "../geometry/intersect.ts";
+import { crossingNearest, meeting, type PlaceOn } from "../geometry/intersect.ts";
 import { lengthOf } from "../geometry/length.ts";
 import { endOf, endTangent, startOf, startTangent } from "../geometry/path.ts";
 import { apart, dot, minus, out, type Point, stepped, times, turn } from "../geometry/point.ts";
 import type { Path } from "../geometry/segment.ts";
-import { splitAt } from "../geometry/split.ts";
+import { placeAt } from "../geometry/split.ts";
 import { MITRE_LIMIT, RUNS_ON } from "../geometry/tolerance.ts";
 import { type Degrees, type Mm, type Radians, radians } from "../geometry/units.ts";
 import type { Side } from "./allowances.ts";
 
-/** The offsets of two sides that meet, cut where the corner takes some, and the points between. */
+/** Where a corner ends one side's offset and begins the next's (null: its own end), and what lies
+ * between. Places are on the offsets as they were before any corner was shaped. */
 export type Joint = {
-  readonly before: Path;
-  readonly after: Path;
+  readonly to: PlaceOn | null;
+  readonly from: PlaceOn | null;
   readonly between: readonly Point[];
 };
 
-/** What a corner is shaped from: the two sides, their offsets so far, and the turn at the corner. */
+/** What a corner is shaped from: the two sides, their offsets, and the turn at the corner. */
 type Corner = {
   readonly at: Point;
   readonly before: Path;
@@ -32,32 +32,24 @@ type Corner = {
 const TRUE_FROM: Degrees = 20;
 const TRUE_TO: Degrees = 160;
 
-const joint = (corner: Corner, between: readonly Point[]): Joint => ({
-  before: corner.before,
-  after: corner.after,
-  between,
-});
+const joint = (between: readonly Point[]): Joint => ({ to: null, from: null, between });
 
 /** A mitre; cut off where it would be a spike, a step where the corner is nearly straight. */
 const mitre = (c: Corner): Joint => {
   const end = endOf(c.before);
   const start = startOf(c.after);
   const x = meeting(end, c.t1, start, c.t2);
-  if (!x || dot(minus(x, end), c.t1) < 0 || dot(minus(start, x), c.t2) < 0) return joint(c, []);
+  if (!x || dot(minus(x, end), c.t1) < 0 || dot(minus(start, x), c.t2) < 0) return joint([]);
   const most = Math.max(c.a1, c.a2);
-  if (apart(x, c.at) <= MITRE_LIMIT * most) return joint(c, [x]);
-  return joint(c, [stepped(end, c.t1, most), stepped(start, c.t2, -most)]);
+  if (apart(x, c.at) <= MITRE_LIMIT * most) return joint([x]);
+  return joint([stepped(end, c.t1, most), stepped(start, c.t2, -most)]);
 };
 
 /** A hollow corner: both offsets end where they cross, or are joined straight. */
 const hollow = (c: Corner): Joint => {
   const found = crossingNearest(c.before, c.after, c.at);
-  if (!found) return joint(c, []);
-  return {
-    before: upTo(c.before, found.on),
-    after: onFrom(c.after, found.other),
-    between: [],
-  };
+  if (!found) return joint([]);
+  return { to: found.on, from: found.other, between: [] };
 };
 
 /**
@@ -82,10 +74,10 @@ const trueTo = (c: Corner, seamFollows: boolean): Joint | null => {
   const x = stepped(stepped(at, outward, aSeam), away, onward);
   const m = stepped(at, away, -Math.min(reach, most));
   const between = back > 0 ? [x] : seamFollows ? [m, x] : [x, m];
-  if (back <= 0) return joint(c, between);
+  if (back <= 0) return joint(between);
   return seamFollows
-    ? { before: splitAt(crossing, whole - back)[0], after: c.after, between }
-    : { before: c.before, after: splitAt(crossing, back)[1], between };
+    ? { to: placeAt(crossing, whole - back), from: null, between }
+    : { to: null, from: placeAt(crossing, back), between };
 };
 
 /** The corner between two sides, shaped as its style says (method 4). */
@@ -104,7 +96,7 @@ export const shapeCorner = (one: Side, next: Side, before: Path, after: Path): J
     psi,
   };
   if (psi < -radians(RUNS_ON)) return hollow(corner);
-  if (psi <= radians(RUNS_ON) && one.allowance === next.allowance) return joint(corner, []);
+  if (psi <= radians(RUNS_ON) && one.allowance === next.allowance) return joint([]);
   if (one.corner === "mitre") return mitre(corner);
   return trueTo(corner, one.corner === "seam-follows") ?? mitre(corner);
 };

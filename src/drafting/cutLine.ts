@@ -1,5 +1,6 @@
 import { crossingsOf } from "../geometry/crossings.ts";
 import { endingAt, startingAt } from "../geometry/curve.ts";
+import { partBetween } from "../geometry/cut.ts";
 import { offsetPath } from "../geometry/offset.ts";
 import { endOf, endTangent, lastOf, pathOf, startOf, startTangent } from "../geometry/path.ts";
 import { apart, type Point, point, stepped } from "../geometry/point.ts";
@@ -8,7 +9,7 @@ import { splitAt } from "../geometry/split.ts";
 import { AT_JOINT } from "../geometry/tolerance.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { Side } from "./allowances.ts";
-import { shapeCorner } from "./corner.ts";
+import { type Joint, shapeCorner } from "./corner.ts";
 
 /** The point of the fold that a line through `p` along `t` meets. */
 const onFold = (p: Point, t: Point): Point =>
@@ -60,7 +61,32 @@ const closed = (path: Path): Path => {
  */
 export const cutLineOf = (sides: readonly Side[], isOnFold: boolean): Path => {
   const offsets = sides.map(({ path, allowance }) => offsetPath(path, allowance));
-  const corners: (readonly Point[])[] = [];
+  const joints = shapeCorners(sides, offsets, isOnFold);
+  const last = sides.length - 1;
+  const run: Segment[] = [];
+  for (const [i, offset] of offsets.entries()) {
+    const from = joints[i === 0 ? last : i - 1]?.from ?? null;
+    const path = partBetween(offset, from, joints[i]?.to ?? null);
+    if (path) {
+      const begun = isOnFold && i === 0 ? begunOnFold(path) : path;
+      run.push(...(isOnFold && i === last ? endedOnFold(begun) : begun));
+    }
+    let at = run[run.length - 1]?.end;
+    for (const corner of joints[i]?.between ?? []) {
+      if (at) run.push(line(at, corner));
+      at = corner;
+    }
+  }
+  return closed(chained(run));
+};
+
+/** The corner after each side; none after the last where the piece is on the fold. */
+const shapeCorners = (
+  sides: readonly Side[],
+  offsets: readonly Path[],
+  isOnFold: boolean,
+): readonly Joint[] => {
+  const joints: Joint[] = [];
   const last = sides.length - 1;
   for (let i = 0; i <= (isOnFold ? last - 1 : last); i++) {
     const k = i === last ? 0 : i + 1;
@@ -68,22 +94,7 @@ export const cutLineOf = (sides: readonly Side[], isOnFold: boolean): Path => {
     const next = sides[k];
     const before = offsets[i];
     const after = offsets[k];
-    if (!one || !next || !before || !after) continue;
-    const shaped = shapeCorner(one, next, before, after);
-    offsets[i] = shaped.before;
-    offsets[k] = shaped.after;
-    corners[i] = shaped.between;
+    if (one && next && before && after) joints.push(shapeCorner(one, next, before, after));
   }
-  const run: Segment[] = [];
-  for (const [i, path] of offsets.entries()) {
-    const begun = isOnFold && i === 0 ? begunOnFold(path) : path;
-    const ended = isOnFold && i === last ? endedOnFold(begun) : begun;
-    run.push(...ended);
-    let at = endOf(ended);
-    for (const corner of corners[i] ?? []) {
-      run.push(line(at, corner));
-      at = corner;
-    }
-  }
-  return closed(chained(run));
+  return joints;
 };

@@ -20,3 +20,14 @@ export const onFrom = (path: Path, { index, t }: PlaceOn): Path => {
   if (t < 1) return pathOf([splitSegment(cut, t)[1], ...after]);
   return after.length > 0 ? pathOf(after) : [line(cut.end, cut.end)];
 };
+
+/** What lies between two places on a path (null: its own end); null where they overlap. */
+export const partBetween = (path: Path, from: PlaceOn | null, to: PlaceOn | null): Path | null => {
+  if (!from) return to ? upTo(path, to) : path;
+  if (!to) return onFrom(path, from);
+  if (from.index > to.index || (from.index === to.index && from.t >= to.t)) return null;
+  const before = upTo(path, to);
+  // The cut at `to` makes its segment shorter: a place on it is then further along.
+  const t = from.index === to.index && to.t < 1 ? from.t / to.t : from.t;
+  return onFrom(before, { index: from.index, t });
+};

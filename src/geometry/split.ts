@@ -1,4 +1,5 @@
 import { pointAt, splitSegment } from "./curve.ts";
+import type { PlaceOn } from "./intersect.ts";
 import { parameterAtLength, segmentLength } from "./length.ts";
 import { endOf, endTangent, lastOf, pathOf } from "./path.ts";
 import { type Point, stepped } from "./point.ts";
@@ -6,10 +7,8 @@ import { line, type Path } from "./segment.ts";
 import { AT_JOINT } from "./tolerance.ts";
 import type { Mm } from "./units.ts";
 
-type Place = { readonly index: number; readonly t: number };
-
 /** Which segment, and where on it, lies `distance` mm from the start of a path; ends are held. */
-const placeAt = (path: Path, distance: Mm): Place => {
+export const placeAt = (path: Path, distance: Mm): PlaceOn => {
   let left = distance;
   for (const [index, segment] of path.entries()) {
     const length = segmentLength(segment);

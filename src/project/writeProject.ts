@@ -1,0 +1,50 @@
+import type { BroughtBlock, Work, WorkBody } from "./work.ts";
+
+/** The version that is written. Older ones are brought up to it when they are read. */
+export const PROJECT_VERSION = 2;
+export const PROJECT_FORMAT = "ribwright-project";
+
+const bodyForFile = ({ id, name, part, sex, measures }: WorkBody) => ({
+  id,
+  name,
+  part,
+  sex,
+  measures,
+});
+
+/** The block in the file format of its own, so that it can be taken out and used alone. */
+const blockForFile = ({ name, file }: BroughtBlock) => {
+  const { front, back, sleeve } = file.pieces;
+  return {
+    name,
+    file: {
+      format: "ribwright-block",
+      version: 1,
+      unit: file.unit,
+      pieces: { front: { edges: front }, back: { edges: back }, sleeve: { edges: sleeve } },
+      ...(file.allowances ? { allowances: file.allowances } : {}),
+    },
+  };
+};
+
+/** The work as the text of its file. The same work gives the same text. Lengths in mm. */
+export const writeProject = (work: Work, indent = 2): string =>
+  `${JSON.stringify(
+    {
+      format: PROJECT_FORMAT,
+      version: PROJECT_VERSION,
+      unit: "mm",
+      title: work.title,
+      bodies: work.bodies.map(bodyForFile),
+      held: work.held,
+      choices: work.choices,
+      block: work.block ? blockForFile(work.block) : null,
+      useBlock: work.useBlock,
+      paper: work.paper,
+      date: work.date,
+      signed: work.signed,
+      sewn: work.sewn,
+    },
+    null,
+    indent,
+  )}\n`;

@@ -1,0 +1,85 @@
+import { boundsOf } from "../../geometry/outline.ts";
+import type { Made } from "../../project/make.ts";
+import { Clause } from "../page/Clause.tsx";
+import { OpenFile } from "../shell/OpenFile.tsx";
+import { blockOf, useMade } from "../state/made.ts";
+import { usePrint } from "../state/print.ts";
+import { put, useStudio } from "../state/store.ts";
+import { useSay } from "../words/say.ts";
+
+const edgeLength = ({ garment }: Made, piece: "front" | "back", edge: string): number =>
+  garment.block[piece].edges.find(({ name }) => name === edge)?.length ?? 0;
+
+function Notes({ made }: { readonly made: Made }) {
+  const say = useSay();
+  const p = usePrint();
+  const { measures, block } = made.garment;
+  return {
+    draft: say("block.draftNote", {
+      chest: p.full(measures.chest),
+      half: p.full(boundsOf(block.front.cutLine).right * 2),
+    }),
+  }.draft;
+}
+
+function LengthClause({ made }: { readonly made: Made | null }) {
+  const say = useSay();
+  const p = usePrint();
+  const length = made
+    ? boundsOf(
+        made.garment.block.back.edges.find(({ name }) => name === "hem")?.path ??
+          made.garment.block.back.cutLine,
+      ).bottom
+    : null;
+  return (
+    <Clause
+      text={say("block.length")}
+      note={length === null ? null : say("block.lengthNote", { length: p.full(length) })}
+    />
+  );
+}
+
+export function Block() {
+  const say = useSay();
+  const p = usePrint();
+  const made = useMade();
+  const brought = useStudio((s) => s.history.present.block);
+  const own = useStudio((s) => blockOf(s.history.present) !== null);
+  return (
+    <>
+      <div className="clauses">
+        {own ? (
+          <Clause
+            text={say("block.own")}
+            note={say("block.ownNote", { name: brought?.name ?? "" })}
+          />
+        ) : (
+          <Clause text={say("block.draft")} note={made ? <Notes made={made} /> : null} />
+        )}
+        {own ? null : <LengthClause made={made} />}
+      </div>
+      {made ? (
+        <p className="note">
+          {say("block.neckNote", {
+            length: p.full(made.garment.bands.neckband.opening),
+            front: p.full(edgeLength(made, "front", "raglan")),
+            back: p.full(edgeLength(made, "back", "raglan")),
+          })}
+        </p>
+      ) : (
+        <p className="refuse">{say(own ? "block.needsBody" : "block.none")}</p>
+      )}
+      <div className="row">
+        <OpenFile className="go quiet" text={say(brought ? "block.bringAgain" : "block.bring")} />
+        <span className="note">{say("block.bringNote")}</span>
+      </div>
+      {made ? (
+        <p className="note">
+          <button type="button" className="plainLink" onClick={() => put({ readingFacts: true })}>
+            {say("block.read")}
+          </button>
+        </p>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,27 @@
+import { BODY_CLOTHS } from "../data/cloths.ts";
+import { Clause } from "../page/Clause.tsx";
+import { useStudio } from "../state/store.ts";
+import { useSay } from "../words/say.ts";
+import { TableTest } from "./TableTest.tsx";
+
+export function Cloth() {
+  const say = useSay();
+  const stretch = useStudio((s) => s.history.present.choices.cloth.body.stretch);
+  const preset = BODY_CLOTHS.find((cloth) => cloth.stretch === stretch);
+  return (
+    <>
+      <div className="clauses">
+        <Clause
+          text={say("cloth.body")}
+          note={
+            preset ? say("cloth.preset.note", { name: say(preset.name) }) : say("cloth.ownNote")
+          }
+        />
+        <Clause text={say("cloth.rib")} />
+        <Clause text={say("cloth.shrink")} note={say("cloth.shrinkNote")} />
+        <Clause text={say("cloth.turned")} />
+      </div>
+      <TableTest />
+    </>
+  );
+}

@@ -1,0 +1,147 @@
+import { type FormEvent, useState } from "react";
+import type { Check } from "../../checks/check.ts";
+import type { Made } from "../../project/make.ts";
+import { makeFile, openStops, stopFile, useRun } from "../files/exporting.ts";
+import { Clause } from "../page/Clause.tsx";
+import { DateSlot } from "../page/DateSlot.tsx";
+import { change } from "../state/changes.ts";
+import { sheetsOf } from "../state/laidOut.ts";
+import { useMade } from "../state/made.ts";
+import { useStudio, work } from "../state/store.ts";
+import { checkName } from "../tape/checkWords.ts";
+import { useSay } from "../words/say.ts";
+
+const LEAST_REASON = 3;
+
+/** A stop may be signed for: it still prints on the first sheet. */
+function Signing({ check }: { readonly check: Check }) {
+  const say = useSay();
+  const words = useStudio((s) => s.words);
+  const [reason, setReason] = useState("");
+  const [short, setShort] = useState(false);
+  const sign = (event: FormEvent) => {
+    event.preventDefault();
+    const said = reason.trim();
+    setShort(said.length < LEAST_REASON);
+    if (said.length < LEAST_REASON) return;
+    const now = work();
+    change({ ...now, signed: { ...now.signed, [check.id]: said } }, () => say("step.signed"));
+  };
+  return (
+    <form className="refuse sign" onSubmit={sign} data-stop={check.id}>
+      <b>{say("paper.stops", { name: checkName(check.id, words, say) })}</b>{" "}
+      <span lang="en">{check.message}</span>
+      <p>
+        <label>
+          {say("paper.sign")}
+          <textarea rows={2} value={reason} onChange={(event) => setReason(event.target.value)} />
+        </label>
+      </p>
+      {short ? <p role="alert">{say("paper.signEmpty")}</p> : null}
+      <div className="row">
+        <button type="submit" className="go quiet">
+          {say("paper.signDo")}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** What became of the file that was asked for. */
+function RunNote() {
+  const say = useSay();
+  const run = useRun();
+  if (run.state === "idle") return null;
+  if (run.state === "working") {
+    const { file, phase, share } = run;
+    return (
+      <div className="refuse" role="status">
+        {say("paper.working", { file, phase: say(`paper.phase.${phase}`) })}
+        <progress value={share} max={1} aria-label={file} />
+        <button type="button" className="plainLink" onClick={stopFile}>
+          {say("paper.cancel")}
+        </button>
+      </div>
+    );
+  }
+  const text = {
+    made: () =>
+      run.state === "made"
+        ? say(run.kind === "pdf" ? "paper.after" : "paper.made", { file: run.file })
+        : "",
+    stopped: () => say("paper.cancelled"),
+    failed: () => (run.state === "failed" ? say("paper.failed", { why: run.why }) : ""),
+  }[run.state]();
+  return (
+    <p className="refuse" role="status" data-run={run.state}>
+      {text}
+    </p>
+  );
+}
+
+const OTHERS = ["svg", "dxf", "report"] as const;
+
+function Files({ made }: { readonly made: Made }) {
+  const say = useSay();
+  const { paper, signed } = useStudio((s) => s.history.present);
+  const working = useRun((run) => run.state === "working");
+  const stops = openStops(made.checks, signed);
+  const blocked = stops.length > 0 || working;
+  const { count } = sheetsOf(made.garment.pieces, paper);
+  return (
+    <>
+      {stops.map((check) => (
+        <Signing key={check.id} check={check} />
+      ))}
+      {made.checks
+        .filter(({ id, verdict }) => verdict === "stop" && signed[id] !== undefined)
+        .map(({ id }) => (
+          <p key={id} className="refuse">
+            {say("paper.signed", { reason: signed[id] ?? "" })}
+          </p>
+        ))}
+      <p className="caution">{say("paper.before")}</p>
+      <div className="row">
+        <button type="button" className="go" disabled={blocked} onClick={() => makeFile("pdf")}>
+          {say("paper.make", { count })}
+        </button>
+      </div>
+      <p className="note">{say("paper.also")}</p>
+      <div className="row" style={{ marginTop: 8 }}>
+        {OTHERS.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="go quiet"
+            disabled={blocked}
+            onClick={() => makeFile(kind)}
+          >
+            {say(`paper.${kind}`)}
+          </button>
+        ))}
+      </div>
+      <RunNote />
+    </>
+  );
+}
+
+export function Paper() {
+  const say = useSay();
+  const made = useMade();
+  const paper = useStudio((s) => s.history.present.paper);
+  if (!made) return <p className="refuse">{say("block.none")}</p>;
+  const { count, pages } = sheetsOf(made.garment.pieces, paper);
+  return (
+    <>
+      <div className="clauses">
+        <Clause
+          text={say("paper.print")}
+          given={{ "paper.date": <DateSlot /> }}
+          note={say("paper.printNote", { count, sheets: pages.length })}
+        />
+        <Clause text={say("paper.square")} />
+      </div>
+      <Files made={made} />
+    </>
+  );
+}

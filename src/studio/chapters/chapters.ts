@@ -1,0 +1,14 @@
+/** The chapters, in working order. */
+export const CHAPTERS = [
+  "measures",
+  "cloth",
+  "block",
+  "alterations",
+  "ribs",
+  "turnings",
+  "paper",
+  "making",
+] as const;
+export type Chapter = (typeof CHAPTERS)[number];
+
+export const isChapter = (word: string): word is Chapter => CHAPTERS.some((c) => c === word);

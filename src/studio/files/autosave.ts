@@ -1,0 +1,111 @@
+import type { Work } from "../../project/work.ts";
+import { writeProject } from "../../project/writeProject.ts";
+import { change } from "../state/changes.ts";
+import { tell } from "../state/going.ts";
+import { begun } from "../state/history.ts";
+import { put, studio, useStudio, work } from "../state/store.ts";
+import { say } from "../words/say.ts";
+import { type Kept, keep, keptNow } from "./keeping.ts";
+import { read } from "./reading.ts";
+
+/** Written this long after the last change, so that a drag is one writing; in ms. */
+const PAUSE = 250;
+
+/** What this window last read or wrote. */
+let revision = 0;
+let writing: Promise<void> = Promise.resolve();
+let waiting: ReturnType<typeof setTimeout> | undefined;
+const others = "BroadcastChannel" in globalThis ? new BroadcastChannel("ribwright") : null;
+
+const workIn = async ({ text }: Kept): Promise<Work | null> => {
+  const found = await read("kept", text);
+  return "work" in found ? found.work : null;
+};
+
+/** Brings back what was kept. What cannot be read is put aside, never written over unseen. */
+const restore = async (): Promise<void> => {
+  const kept = await keptNow();
+  if (!kept) return;
+  revision = kept.revision;
+  const found = await workIn(kept);
+  if (found) put({ history: begun(found), atDoors: false });
+  else tell(say("file.lostSave"), { urgent: true, aside: kept.text });
+};
+
+/** Another window wrote: what it wrote is set beside what is here, and the maker chooses. */
+const meet = async (theirs: Kept): Promise<void> => {
+  const found = await workIn(theirs);
+  if (!found) return;
+  if (writeProject(found) === writeProject(work())) {
+    revision = theirs.revision;
+    put({ conflict: null });
+  } else {
+    put({ conflict: { theirs: found, revision: theirs.revision } });
+  }
+};
+
+const write = async (): Promise<void> => {
+  if (studio().conflict) return;
+  const outcome = await keep(writeProject(work()), revision);
+  if ("theirs" in outcome) {
+    await meet(outcome.theirs);
+    return;
+  }
+  revision = outcome.kept.revision;
+  others?.postMessage(revision);
+};
+
+const noRoom = (): void => tell(say("file.noRoom"), { urgent: true });
+
+const writeNow = (): void => {
+  clearTimeout(waiting);
+  waiting = undefined;
+  writing = writing.then(write).catch(noRoom);
+};
+
+/** The other window's work, shown here; undo brings back what was here. */
+export const takeTheirs = (): void => {
+  const { conflict } = studio();
+  if (!conflict) return;
+  revision = conflict.revision;
+  put({ conflict: null, refused: {} });
+  change(conflict.theirs, () => say("tabs.theirs"));
+};
+
+/** What is here is kept, over what the other window wrote. */
+export const keepMine = (): void => {
+  put({ conflict: null });
+  writing = writing
+    .then(async () => {
+      const outcome = await keep(writeProject(work()), null);
+      if ("kept" in outcome) {
+        revision = outcome.kept.revision;
+        others?.postMessage(revision);
+      }
+    })
+    .catch(noRoom);
+};
+
+const onOthersWrote = (): void => {
+  keptNow()
+    .then((kept) => (kept && kept.revision !== revision ? meet(kept) : undefined))
+    .catch(() => undefined);
+};
+
+/** Restores the work, then keeps each change on the device. */
+export const startAutosave = async (): Promise<void> => {
+  await restore().catch(() => undefined);
+  useStudio.subscribe((now, before) => {
+    if (now.history.present === before.history.present) return;
+    clearTimeout(waiting);
+    waiting = setTimeout(writeNow, PAUSE);
+  });
+  // The page may be put away or closed before the pause is over.
+  addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden" && waiting !== undefined) writeNow();
+  });
+  addEventListener("pagehide", () => {
+    if (waiting !== undefined) writeNow();
+  });
+  if (others) others.onmessage = onOthersWrote;
+};

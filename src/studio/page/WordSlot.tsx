@@ -1,0 +1,38 @@
+import { type WordFieldId, wordField } from "../fields/wordFields.ts";
+import { change } from "../state/changes.ts";
+import { usePrint } from "../state/print.ts";
+import { useStudio, work } from "../state/store.ts";
+import { useSay } from "../words/say.ts";
+
+/** A word in a sentence that opens a list in place. */
+export function WordSlot({ id }: { readonly id: WordFieldId }) {
+  const say = useSay();
+  const print = usePrint();
+  const now = useStudio((s) => s.history.present);
+  const { label, options, read, write } = wordField(id);
+  const list = options({ say, print }, now);
+  const choose = (value: string) => {
+    const to = list.find((option) => option.value === value)?.text ?? value;
+    change(write(work(), value), () =>
+      id === "body.size"
+        ? say("step.size", { size: to })
+        : say("step.word", { what: say(label), to }),
+    );
+  };
+  return (
+    <span className="w">
+      <select
+        aria-label={say(label)}
+        data-word={id}
+        value={read(now)}
+        onChange={(event) => choose(event.target.value)}
+      >
+        {list.map(({ value, text }) => (
+          <option key={value} value={value}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </span>
+  );
+}

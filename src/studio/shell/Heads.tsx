@@ -1,0 +1,101 @@
+import { heldBody } from "../../project/work.ts";
+import { bodyName, redo, turnBody, undo } from "../state/changes.ts";
+import { useStudio } from "../state/store.ts";
+import { useSay } from "../words/say.ts";
+import { LooksSentence, ViewSentence } from "./ViewWords.tsx";
+
+/** Undo and redo as words; each names its step. */
+export function UndoRedo() {
+  const say = useSay();
+  const back = useStudio((s) => s.history.past.at(-1)?.name);
+  const on = useStudio((s) => s.history.future.at(-1)?.name);
+  const undoName =
+    back === undefined ? say("head.nothingToUndo") : say("head.undoStep", { step: back });
+  const redoName =
+    on === undefined ? say("head.nothingToRedo") : say("head.redoStep", { step: on });
+  return (
+    <span>
+      <button
+        type="button"
+        className="plainLink"
+        title={undoName}
+        aria-label={undoName}
+        disabled={back === undefined}
+        onClick={undo}
+      >
+        {say("head.undo")}
+      </button>
+      <button
+        type="button"
+        className="plainLink"
+        title={redoName}
+        aria-label={redoName}
+        disabled={on === undefined}
+        onClick={redo}
+      >
+        {say("head.redo")}
+      </button>
+    </span>
+  );
+}
+
+function PageHead() {
+  const say = useSay();
+  const chapter = useStudio((s) => s.chapter);
+  return (
+    <div className="headL" data-region>
+      <em>{say(`head.${chapter}`)}</em>
+      <UndoRedo />
+    </div>
+  );
+}
+
+function Who() {
+  const say = useSay();
+  const work = useStudio((s) => s.history.present);
+  const { part } = heldBody(work);
+  const many = work.bodies.length > 1;
+  const place = many ? say("head.of", { at: work.held + 1, all: work.bodies.length }) : "";
+  return (
+    <span className="turnBody">
+      {many ? (
+        <button
+          type="button"
+          className="turn"
+          aria-label={say("head.before")}
+          onClick={() => turnBody(-1)}
+        >
+          ‹
+        </button>
+      ) : null}
+      <span className="who" translate="no">
+        {bodyName(work)}
+        <small>{[part, place].filter((word) => word !== "").join(", ")}</small>
+      </span>
+      {many ? (
+        <button
+          type="button"
+          className="turn"
+          aria-label={say("head.next")}
+          onClick={() => turnBody(1)}
+        >
+          ›
+        </button>
+      ) : null}
+    </span>
+  );
+}
+
+export function Heads() {
+  return (
+    <>
+      <PageHead />
+      <div className="headR" data-region>
+        <Who />
+        <span>
+          <ViewSentence /> <LooksSentence />
+        </span>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,49 @@
+import type { Choices } from "../../drafting/choices.ts";
+import type { Block } from "../../drafting/piece.ts";
+import { type Made, make } from "../../project/make.ts";
+import { bodyOf, heldBody, type Work, type WorkBody } from "../../project/work.ts";
+import { useStudio } from "./store.ts";
+
+/** What the work comes to: the garment and its checks, or why there is none. */
+export type Drawn = {
+  /** null: no body yet. After a fault, the last good one. */
+  readonly made: Made | null;
+  /** A fault of ours, in the program's words. */
+  readonly fault: string | null;
+};
+
+type Given = { readonly body: WorkBody; readonly choices: Choices; readonly block: Block | null };
+
+const NOTHING: Drawn = { made: null, fault: null };
+
+/** Kept by input: the same body, choices and block are not drafted twice. One entry is enough. */
+let last: { readonly given: Given; readonly drawn: Drawn } | null = null;
+
+const draft = ({ body, choices, block }: Given): Drawn => {
+  const whole = bodyOf(body);
+  if (!whole) return NOTHING;
+  try {
+    return { made: make(whole, choices, block), fault: null };
+  } catch (fault) {
+    return { made: last?.drawn.made ?? null, fault: String(fault) };
+  }
+};
+
+export const blockOf = ({ block, useBlock }: Work): Block | null =>
+  block && useBlock ? block.block : null;
+
+export const drawnOf = (work: Work): Drawn => {
+  const given = { body: heldBody(work), choices: work.choices, block: blockOf(work) };
+  const same =
+    last !== null &&
+    last.given.body === given.body &&
+    last.given.choices === given.choices &&
+    last.given.block === given.block;
+  if (same && last) return last.drawn;
+  const drawn = draft(given);
+  last = { given, drawn };
+  return drawn;
+};
+
+export const useDrawn = (): Drawn => drawnOf(useStudio((s) => s.history.present));
+export const useMade = (): Made | null => useDrawn().made;

@@ -1,0 +1,30 @@
+import { useSay } from "../words/say.ts";
+
+const LINES = [
+  ["cut", "table.new"],
+  ["old", "table.old"],
+  ["seam", "table.seam"],
+] as const;
+
+/** What the lines mean, while old lies under new. */
+export function Legend({ x }: { readonly x: number }) {
+  const say = useSay();
+  let at = x;
+  return (
+    <g aria-hidden="true">
+      {LINES.map(([line, key]) => {
+        const text = say(key);
+        const here = at;
+        at += 50 + text.length * 7 + 22;
+        return (
+          <g key={line}>
+            <path className={line} d={`M${here} 27h38`} />
+            <text className="label halo" x={here + 48} y={31}>
+              {text}
+            </text>
+          </g>
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,74 @@
+import type { Piece } from "../../drafting/piece.ts";
+import { boundsOf } from "../../geometry/outline.ts";
+import type { Path } from "../../geometry/segment.ts";
+import type { Print } from "../state/print.ts";
+import { put, useStudio } from "../state/store.ts";
+import type { Say } from "../words/say.ts";
+import type { Frame } from "./frame.ts";
+import type { Place } from "./lines.ts";
+import { cutBox, sewBox } from "./marks.ts";
+import { PieceLines } from "./PieceLines.tsx";
+import { cutWords, PieceMarks } from "./PieceMarks.tsx";
+
+export type Lights = {
+  readonly lit: readonly Place[];
+  readonly partners: readonly Place[];
+  readonly checked: readonly Place[];
+  readonly hover: (at: Place | null) => void;
+};
+
+type Props = {
+  readonly piece: Piece;
+  readonly frame: Frame;
+  readonly old: readonly Path[];
+  readonly turnings: boolean;
+  readonly lights: Lights;
+  readonly say: Say;
+  readonly print: Print;
+};
+
+const labelOf = ({ piece, turnings, say, print }: Props, held: boolean): string => {
+  const box = turnings ? cutBox(piece) : sewBox(piece);
+  return say("table.pieceName", {
+    name: say(`piece.${piece.name}`),
+    cut: say(cutWords(piece)),
+    height: print.full(box.bottom - box.top),
+    width: print.full(box.right - box.left),
+    held: held ? say("table.held") : "",
+  });
+};
+
+/** A piece on the table: it may be held, and says what it is. */
+export function PieceView(props: Props) {
+  const { piece, lights, turnings, frame, old, say, print } = props;
+  const held = useStudio((s) => s.heldPiece === piece.name);
+  const dimensions = useStudio((s) => s.dimensions);
+  const hold = () => put({ heldPiece: held ? null : piece.name });
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset does not go into a drawing
+    <g
+      className={`pieceGroup${held ? " isHeld" : ""}`}
+      role="group"
+      tabIndex={0}
+      aria-label={labelOf(props, held)}
+      data-piece={piece.name}
+      onClick={hold}
+      onKeyDown={(event) => {
+        if (event.key !== "Enter" || event.target !== event.currentTarget) return;
+        event.preventDefault();
+        hold();
+      }}
+    >
+      <PieceLines piece={piece} frame={frame} old={old} turnings={turnings} {...lights} />
+      <PieceMarks
+        piece={piece}
+        frame={frame}
+        turnings={turnings}
+        dimensions={dimensions}
+        low={Math.max(Number.NEGATIVE_INFINITY, ...old.map((path) => boundsOf(path).bottom))}
+        say={say}
+        print={print}
+      />
+    </g>
+  );
+}

@@ -1,0 +1,70 @@
+import type { Piece } from "../../drafting/piece.ts";
+import { MARGIN } from "../../export/data/paper.ts";
+import { placedPath } from "../../export/placing.ts";
+import type { SheetPage, Sheets } from "../../export/sheets.ts";
+import { paperGrid, sheetName } from "../../export/tiles.ts";
+import { boundsOf } from "../../geometry/outline.ts";
+import { toPathData } from "../../geometry/pathData.ts";
+
+export type Cell = {
+  readonly row: number;
+  readonly column: number;
+  readonly x: number;
+  readonly y: number;
+  readonly page: SheetPage | null;
+};
+
+export type SheetMap = {
+  readonly cells: readonly Cell[];
+  readonly stepX: number;
+  readonly stepY: number;
+  readonly width: number;
+  readonly height: number;
+};
+
+/** Sheets are named by row letter and column number: A1, B3. */
+export const nameOf = ({ row, column }: { row: number; column: number }): string =>
+  sheetName(row, column);
+
+/** Every place of the map, whether a sheet is printed there or not; in layout mm. */
+export const sheetMap = (sheets: Sheets): SheetMap => {
+  const { rows, columns, paper, width, height } = sheets;
+  const grid = paperGrid(paper);
+  const stepX = columns > 1 ? grid.stepX : width - 2 * MARGIN;
+  const stepY = rows > 1 ? grid.stepY : height - 2 * MARGIN;
+  const cells = Array.from({ length: rows * columns }, (_, i) => {
+    const [row, column] = [Math.floor(i / columns), i % columns];
+    const page = sheets.pages.find((p) => p.row === row && p.column === column) ?? null;
+    return { row, column, x: column * stepX, y: row * stepY, page };
+  });
+  return { cells, stepX, stepY, width: stepX * columns, height: stepY * rows };
+};
+
+export type Laid = {
+  readonly name: Piece["name"];
+  readonly cut: string;
+  readonly sewn: string;
+  readonly x: number;
+  readonly y: number;
+  /** Too narrow for its name across. */
+  readonly upright: boolean;
+};
+
+/** Each piece where it stands in the layout. */
+export const laidPieces = (pieces: readonly Piece[], { placements }: Sheets): readonly Laid[] =>
+  placements.flatMap((placement) => {
+    const piece = pieces.find(({ name }) => name === placement.piece);
+    if (!piece) return [];
+    const cut = placedPath(placement, piece.cutLine);
+    const { left, right, top, bottom } = boundsOf(cut);
+    return [
+      {
+        name: piece.name,
+        cut: toPathData(cut),
+        sewn: piece.edges.map(({ path }) => toPathData(placedPath(placement, path))).join(""),
+        x: (left + right) / 2,
+        y: (top + bottom) / 2,
+        upright: bottom - top > 2 * (right - left),
+      },
+    ];
+  });

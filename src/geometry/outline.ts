@@ -1,5 +1,5 @@
 import { chordsOf, sharesOfCrossing } from "./intersect.ts";
-import { minus, norm, type Point } from "./point.ts";
+import { along, minus, norm, type Point } from "./point.ts";
 import type { Path, Segment } from "./segment.ts";
 import type { Mm } from "./units.ts";
 
@@ -72,27 +72,44 @@ export const boundsOf = (path: Path): Box => {
 /** A touch this near a shared corner is the corner itself, not a crossing. */
 const SHARED: Mm = 1e-6;
 
+type Placed = {
+  readonly from: Point;
+  readonly to: Point;
+  readonly place: number;
+  readonly left: Mm;
+  readonly right: Mm;
+};
+
+/** The chords of a path from left to right, so that each is held only against those beside it. */
+const fromLeftToRight = (path: Path): readonly Placed[] =>
+  chordsOf(path)
+    .filter(({ from, to }) => norm(minus(to, from)) > SHARED)
+    .map(({ from, to }, place) => ({
+      from,
+      to,
+      place,
+      left: Math.min(from.x, to.x),
+      right: Math.max(from.x, to.x),
+    }))
+    .sort((a, b) => a.left - b.left);
+
 /**
  * A point at which a closed path crosses itself, or null. Looked for on 64 chords a cubic
  * (method 1.6): a loop smaller than a chord is not seen.
  */
 export const crossesItself = (path: Path): Point | null => {
-  const chords = chordsOf(path).filter(({ from, to }) => norm(minus(to, from)) > SHARED);
-  for (let i = 0; i < chords.length; i++) {
-    const a = chords[i];
-    for (let k = i + 2; a && k < chords.length; k++) {
+  const chords = fromLeftToRight(path);
+  const last = chords.length - 1;
+  for (const [i, a] of chords.entries()) {
+    for (let k = i + 1; k < chords.length; k++) {
       const b = chords[k];
-      if (!b || (i === 0 && k === chords.length - 1)) continue;
-      if (Math.max(a.from.x, a.to.x) < Math.min(b.from.x, b.to.x)) continue;
-      if (Math.max(b.from.x, b.to.x) < Math.min(a.from.x, a.to.x)) continue;
+      if (!b || b.left > a.right) break;
+      const between = Math.abs(a.place - b.place);
+      if (between === 1 || between === last) continue;
+      if (Math.max(a.from.y, a.to.y) < Math.min(b.from.y, b.to.y)) continue;
+      if (Math.max(b.from.y, b.to.y) < Math.min(a.from.y, a.to.y)) continue;
       const shares = sharesOfCrossing(a, b);
-      if (shares) {
-        const [s] = shares;
-        return {
-          x: a.from.x + (a.to.x - a.from.x) * s,
-          y: a.from.y + (a.to.y - a.from.y) * s,
-        };
-      }
+      if (shares) return along(a.from, a.to, shares[0]);
     }
   }
   return null;

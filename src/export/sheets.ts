@@ -15,7 +15,7 @@ export type SheetPage = {
   readonly page: number;
   readonly x: Mm;
   readonly y: Mm;
-  /** Place in the assembly map: row A, B, ... and column 1, 2, ... */
+  /** Place in the page map, from 0: row A, B, ... and column 1, 2, ... */
   readonly row: number;
   readonly column: number;
 };

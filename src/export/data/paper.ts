@@ -29,3 +29,12 @@ export const PAPERS = {
 
 export type PaperName = keyof typeof PAPERS;
 export const PAPER_NAMES = ["a4", "letter", "a3", "a0", "roll-914"] as const satisfies PaperName[];
+
+/** What a home printer may leave bare along each edge. Common practice, no source. */
+export const MARGIN: Mm = 10;
+/** How far a sheet repeats what its neighbour shows. Common practice, no source. */
+export const OVERLAP: Mm = 10;
+/** Viewers stop at 14,400 points (5.08 m, PDF of old); a roll is cut before that. */
+export const LONGEST_SHEET: Mm = 4900;
+/** Title and map: pages that carry no line of the pattern. */
+export const FRONT_PAGES = 2;

@@ -1,0 +1,156 @@
+import type { Mm } from "../geometry/units.ts";
+import { beside, EDGE, type Standing, slidLeft, slidUp } from "./nesting.ts";
+import type { Silhouette } from "./silhouette.ts";
+import type { Grid } from "./tiles.ts";
+
+/** Half the width of the broadest line: a chord this near to a sheet prints on it. */
+const HALF_LINE: Mm = 0.3;
+/** Rows that an arrangement may grow to; no garment comes near it. */
+const MOST_ROWS = 64;
+
+/** The ways a piece may lie: body pieces upright only, bands also turned. */
+export type Ways = readonly Silhouette[];
+
+export type Bench = {
+  readonly grid: Grid;
+  /** Sheets side by side. No piece reaches past the last. */
+  readonly columns: number;
+  /** Sheets one below the other; Infinity: as many as it takes. */
+  readonly rows: number;
+};
+
+/** Pieces set down so far, and the sheets that they print on: a bit a column, a number a row. */
+type Table = { readonly standing: Standing[]; readonly sheets: Int32Array; cost: number };
+
+/** How far the last sheet of a row, or of a column, reaches. */
+const reachOf = (sheets: number, step: Mm, windowSize: Mm): Mm =>
+  (sheets - 1) * step + windowSize - EDGE;
+
+export type Arrangement = {
+  readonly standing: readonly Standing[];
+  /** Sheets printed, and joins within them: see JOINS_TO_A_SHEET. */
+  readonly cost: number;
+  readonly right: Mm;
+  readonly bottom: Mm;
+};
+
+const bitCount = (bits: number): number => {
+  let n = 0;
+  for (let b = bits; b !== 0; b &= b - 1) n++;
+  return n;
+};
+
+/**
+ * Marks in `sheets` what a silhouette would print on. By points close together on its lines: a
+ * window is wider than they are apart, and the few corners that this passes over are found when the real
+ * lines are held against the sheets. It runs some thousand times a layout, so nothing is made here.
+ */
+const mark = (sheets: Int32Array, { shape, x, y }: Standing, { grid, columns }: Bench): void => {
+  const { points } = shape;
+  const { stepX, stepY } = grid;
+  const last = columns - 1;
+  const [shareX, shareY] = [1 / stepX, 1 / stepY];
+  const [backX, backY] = [grid.windowWidth + HALF_LINE, grid.windowHeight + HALF_LINE];
+  for (let i = 0; i < points.length; i += 2) {
+    const px = (points[i] ?? 0) + x;
+    const py = (points[i + 1] ?? 0) + y;
+    const column = Math.min(last, Math.floor((px + HALF_LINE) * shareX));
+    const row = Math.floor((py + HALF_LINE) * shareY);
+    // In the overlap a point prints on the sheet before as well.
+    const bits =
+      column > 0 && px < column * stepX - stepX + backX ? 3 << (column - 1) : 1 << column;
+    sheets[row] = (sheets[row] ?? 0) | bits;
+    if (row > 0 && py < row * stepY - stepY + backY)
+      sheets[row - 1] = (sheets[row - 1] ?? 0) | bits;
+  }
+};
+
+/** A sheet more weighs as much as this many joins. */
+const JOINS_TO_A_SHEET = 1000;
+
+/** What setting a silhouette down would cost: sheets not printed so far, then sheets to be joined. */
+const costOf = (table: Table, at: Standing, bench: Bench, scratch: Int32Array): number => {
+  const { grid } = bench;
+  const last = Math.min(MOST_ROWS - 1, Math.ceil((at.y + at.shape.height) / grid.stepY));
+  const first = Math.max(0, Math.floor(at.y / grid.stepY) - 1);
+  scratch.fill(0, first, last + 1);
+  mark(scratch, at, bench);
+  let cost = 0;
+  for (let r = first; r <= last; r++) {
+    const bits = scratch[r] ?? 0;
+    cost += JOINS_TO_A_SHEET * bitCount(bits & ~(table.sheets[r] ?? 0)) + bitCount(bits);
+  }
+  return cost;
+};
+
+/** The start of the next sheet at or after `at`, or `at` itself where it is on the first. */
+const onNextSheet = (at: Mm, step: Mm): Mm =>
+  Math.ceil(Math.max(0, at - EDGE) / step) * step + EDGE;
+
+/** Places worth trying for one silhouette: slid up or left against what stands, or on a new sheet. */
+const places = (shape: Silhouette, { standing }: Table, { grid }: Bench): readonly Standing[] => {
+  const found: Standing[] = [];
+  const add = (x: Mm, y: Mm): void => {
+    for (const known of found) if (known.x === x && known.y === y) return;
+    found.push({ shape, x, y });
+  };
+  const along = (y: Mm): void => {
+    const x = slidLeft(shape, y, standing);
+    add(x, y);
+    add(onNextSheet(x, grid.stepX), y);
+  };
+  const down = (x: Mm): void => {
+    const y = slidUp(shape, x, standing);
+    add(x, y);
+    add(x, onNextSheet(y, grid.stepY));
+  };
+  along(EDGE);
+  down(EDGE);
+  for (const { x, y, shape: other } of standing) {
+    along(y);
+    along(beside(y, other.height));
+    down(x);
+    down(beside(x, other.width));
+  }
+  return found;
+};
+
+/** Sets one piece down where it costs fewest sheets; of equal places the nearest to the corner. */
+const setDown = (table: Table, ways: Ways, bench: Bench, scratch: Int32Array): boolean => {
+  const { stepX, stepY, windowWidth, windowHeight } = bench.grid;
+  const right = reachOf(bench.columns, stepX, windowWidth);
+  const bottom = reachOf(bench.rows, stepY, windowHeight);
+  let best: Standing | null = null;
+  let [least, nearest] = [Infinity, Infinity];
+  for (const shape of ways) {
+    for (const at of places(shape, table, bench)) {
+      const [toRight, toBottom] = [at.x + shape.width, at.y + shape.height];
+      if (toRight > right || toBottom > bottom) continue;
+      const cost = costOf(table, at, bench, scratch);
+      if (cost < least || (cost === least && toRight + toBottom < nearest)) {
+        [best, least, nearest] = [at, cost, toRight + toBottom];
+      }
+    }
+  }
+  if (!best) return false;
+  table.standing.push(best);
+  mark(table.sheets, best, bench);
+  table.cost += least;
+  return true;
+};
+
+/**
+ * Pieces set down one after another in the order given, each where it costs fewest sheets; null
+ * where one finds no room.
+ */
+export const arrange = (pieces: readonly Ways[], bench: Bench): Arrangement | null => {
+  const table: Table = { standing: [], sheets: new Int32Array(MOST_ROWS), cost: 0 };
+  const scratch = new Int32Array(MOST_ROWS);
+  if (!pieces.every((ways) => setDown(table, ways, bench, scratch))) return null;
+  return {
+    standing: table.standing,
+    cost: table.cost,
+    right: Math.max(...table.standing.map(({ x, shape }) => x + shape.width)),
+    bottom: Math.max(...table.standing.map(({ y, shape }) => y + shape.height)),
+  };
+};

@@ -1,0 +1,25 @@
+/** What the first page says, whoever the pattern is for. */
+export const SCALE_WORDS: readonly string[] = [
+  "Print every page at actual size, with no fitting to the page.",
+  "Then measure the squares with a steel rule, across and up, from the middle of a line to the middle of the next. If one is wrong, do not cut: print again at actual size, no fitting.",
+  "Sheets can leave a printer in different sizes. So each one has a 50 mm square of its own, and a scale along its foot and its right side. Lay the rule on both.",
+];
+
+export const TURNING_WORDS =
+  "The turning (seam allowance) is the cloth between the seam line and the cut line. It is drawn already: add none.";
+
+/** Short forms of the cautions in docs/safety.md. */
+export const CAUTIONS: readonly string[] = [
+  "Keep a rotary cutter closed unless you cut, cut away from yourself, and keep fingers off the edge of the rule.",
+  "Take each pin out before the needle or the knife of an overlock reaches it. Unplug the machine to change a needle.",
+  "An iron stays hot after it is switched off: stand it on its stand, out of children's reach, until it is cold.",
+  "Put no cord or tie at the neck of a child's garment. Local rules may say more.",
+];
+
+export const JOINING_WORDS: readonly string[] = [
+  "Only the white sheets are printed. The grey ones hold no line of the pattern and are left out.",
+  "Join the sheets of a row first, from left to right. Cut a sheet off along the line on its left and lay it on the sheet before it, up to the broken line. The diamonds with the same letter must close.",
+  "Then join the rows, from the top down, by the lines along the top of the sheets.",
+  "Tape or paste each joint flat. Sheets that meet no other, or none that you need, stay on their own.",
+  "Check a length over a joint: from 0 on one scale, the lines of a piece run on without a step.",
+];

@@ -1,0 +1,104 @@
+import type { Piece, PieceName } from "../drafting/piece.ts";
+import { type Box, boundsOf } from "../geometry/outline.ts";
+import type { Mm } from "../geometry/units.ts";
+import { flattened } from "./flatten.ts";
+import { type Ink, inkOf } from "./freeSpace.ts";
+import { pieceLines, type Stroke } from "./pieceLines.ts";
+import { type PieceWords, pieceWords } from "./pieceWords.ts";
+import { placedPath, placementOf } from "./placing.ts";
+import type { Sheets } from "./sheets.ts";
+import type { SheetSubject } from "./subject.ts";
+import { gridOf, windowOf } from "./tiles.ts";
+import type { Word } from "./word.ts";
+
+/** How true the points are by which words are kept clear of lines. */
+const WITHIN: Mm = 0.2;
+
+/** One piece of the layout: its lines and words, in the layout's frame. */
+export type PieceDrawing = {
+  readonly piece: PieceName;
+  readonly strokes: readonly Stroke[];
+  readonly words: readonly Word[];
+  /** Round its cut line. */
+  readonly box: Box;
+};
+
+/** All pieces where they stand, and where ink lies between them. Every output starts here. */
+export type LayoutDrawing = { readonly pieces: readonly PieceDrawing[]; readonly ink: Ink };
+
+const strokesOf = (piece: Piece, sheets: Sheets): readonly Stroke[] => {
+  const placement = placementOf(sheets, piece.name);
+  return pieceLines(piece).map((stroke) => ({
+    ...stroke,
+    path: placedPath(placement, stroke.path),
+  }));
+};
+
+/** The printed part of every sheet that is not left out. */
+export const windowsOf = ({ width, height, pages }: Sheets): readonly Box[] => {
+  const grid = gridOf(width, height);
+  return pages.map(({ row, column }) => windowOf(grid, row, column));
+};
+
+type Setting = {
+  readonly lines: readonly (readonly Stroke[])[];
+  readonly sheets: Sheets;
+  readonly ink: Ink;
+};
+
+/** All words, each piece's set where they are clear of every line and of the words before. */
+const wordsOf = (subject: SheetSubject, { lines, sheets, ink }: Setting): readonly PieceWords[] => {
+  const taken: Box[] = [];
+  const windows = windowsOf(sheets);
+  const { pieces } = subject.garment;
+  const outlines = pieces.map((piece) =>
+    flattened(placedPath(placementOf(sheets, piece.name), piece.cutLine), WITHIN),
+  );
+  return pieces.map((piece, i) => {
+    const placement = placementOf(sheets, piece.name);
+    const chords = (lines[i] ?? []).map(({ path }) => flattened(path, WITHIN));
+    const outline = outlines[i] ?? [];
+    const room = { ink, taken, windows, placement, chords, outline, outlines };
+    const found = pieceWords(piece, subject, room);
+    taken.push(...found.boxes);
+    return found;
+  });
+};
+
+/** Draws every piece of a subject where the sheets have it. */
+const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
+  const { pieces } = subject.garment;
+  const lines = pieces.map((piece) => strokesOf(piece, sheets));
+  const windows = windowsOf(sheets);
+  const width = Math.max(...windows.map(({ right }) => right));
+  const height = Math.max(...windows.map(({ bottom }) => bottom));
+  const ink = inkOf(
+    lines.flat().map(({ path }) => path),
+    width,
+    height,
+  );
+  const words = wordsOf(subject, { lines, sheets, ink });
+  return {
+    ink,
+    pieces: pieces.map((piece, i) => ({
+      piece: piece.name,
+      strokes: [...(lines[i] ?? []), ...(words[i]?.leader ?? [])],
+      words: words[i]?.words ?? [],
+      box: boundsOf(placedPath(placementOf(sheets, piece.name), piece.cutLine)),
+    })),
+  };
+};
+
+type Drawn = { readonly subject: SheetSubject; readonly drawing: LayoutDrawing };
+
+/** The last drawing of each layout: PDF, SVG and DXF of one body are made from the same one. */
+const drawn = new WeakMap<Sheets, Drawn>();
+
+/** Every piece of a subject, drawn where the sheets have it. */
+export const drawLayout = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
+  const known = drawn.get(sheets);
+  if (known?.subject === subject) return known.drawing;
+  const drawing = draw(subject, sheets);
+  drawn.set(sheets, { subject, drawing });
+  return drawing;
+};

@@ -1,0 +1,59 @@
+import type { Box } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Path } from "../geometry/segment.ts";
+import type { Mm } from "../geometry/units.ts";
+import { flattened } from "./flatten.ts";
+
+/** The layout is looked at in squares of this size. */
+const CELL: Mm = 2;
+/** Lines are walked in steps short enough that they miss no square they run through by much. */
+const STEP: Mm = 0.7;
+const WITHIN: Mm = 0.3;
+
+/** Where lines run in a layout: how many squares with ink lie above and left of each corner. */
+export type Ink = { readonly across: number; readonly down: number; readonly sums: Int32Array };
+
+const inkAt = ({ across, down, sums }: Ink, column: number, row: number): number => {
+  const c = Math.min(across, Math.max(0, column));
+  const r = Math.min(down, Math.max(0, row));
+  return sums[r * (across + 1) + c] ?? 0;
+};
+
+/** How many squares with ink a rectangle touches. */
+export const inkIn = (ink: Ink, { left, top, right, bottom }: Box): number => {
+  const [c0, r0] = [Math.floor(left / CELL), Math.floor(top / CELL)];
+  const [c1, r1] = [Math.floor(right / CELL) + 1, Math.floor(bottom / CELL) + 1];
+  return inkAt(ink, c1, r1) - inkAt(ink, c0, r1) - inkAt(ink, c1, r0) + inkAt(ink, c0, r0);
+};
+
+const walk = (from: Point, to: Point, at: (x: Mm, y: Mm) => void): void => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const steps = Math.max(1, Math.ceil(Math.sqrt(dx * dx + dy * dy) / STEP));
+  for (let i = 0; i <= steps; i++) at(from.x + (dx * i) / steps, from.y + (dy * i) / steps);
+};
+
+/** Looks where lines run. The layout reaches from (0, 0) to (width, height). */
+export const inkOf = (lines: readonly Path[], width: Mm, height: Mm): Ink => {
+  const [across, down] = [Math.ceil(width / CELL) + 1, Math.ceil(height / CELL) + 1];
+  const row = across + 1;
+  const sums = new Int32Array(row * (down + 1));
+  const blot = (x: Mm, y: Mm): void => {
+    const [c, r] = [Math.floor(x / CELL) + 1, Math.floor(y / CELL) + 1];
+    if (c > 0 && r > 0 && c <= across && r <= down) sums[r * row + c] = 1;
+  };
+  for (const path of lines) {
+    let from: Point | null = null;
+    for (const to of flattened(path, WITHIN)) {
+      if (from) walk(from, to, blot);
+      from = to;
+    }
+  }
+  for (let r = 1; r <= down; r++) {
+    let inRow = 0;
+    for (let at = r * row + 1; at <= r * row + across; at++) {
+      inRow += sums[at] ?? 0;
+      sums[at] = inRow + (sums[at - row] ?? 0);
+    }
+  }
+  return { across, down, sums };
+};

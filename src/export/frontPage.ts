@@ -1,0 +1,93 @@
+import { asMm } from "../drafting/words.ts";
+import type { Mm } from "../geometry/units.ts";
+import { attendList, stopList } from "./checkList.ts";
+import { cutList } from "./cutList.ts";
+import { CAUTIONS, SCALE_WORDS, TURNING_WORDS } from "./data/frontWords.ts";
+import { FRONT_PAGES, PAPERS } from "./data/paper.ts";
+import type { LayoutDrawing } from "./drawing.ts";
+import { frontSize, insideMargins } from "./frontSize.ts";
+import { lineKey } from "./lineKey.ts";
+import { joinArt, type PageArt } from "./pageArt.ts";
+import { bodyName } from "./pieceFacts.ts";
+import type { Sheets } from "./sheets.ts";
+import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
+import type { SheetSubject } from "./subject.ts";
+import { SQUARES_WIDE, testSquares } from "./testSquares.ts";
+
+const TEXT: Mm = 3;
+const HEAD: Mm = 3.8;
+const COLUMN_GAP: Mm = 6;
+
+export type FrontScene = {
+  readonly subject: SheetSubject;
+  readonly sheets: Sheets;
+  readonly drawing: LayoutDrawing;
+  /** As it is printed; null: none. */
+  readonly date: string | null;
+};
+
+/** "19 sheets of A4, after this page and the map." */
+const sheetWords = ({ paper, pages }: Sheets): string => {
+  const count = pages.length === 1 ? "One sheet" : `${pages.length} sheets`;
+  const kind = paper === "roll-914" ? "from a roll 914 mm wide" : `of ${PAPERS[paper].title}`;
+  const size = paper === "a0" || paper === "roll-914" ? ", both A4" : "";
+  return `${count} ${kind}, after this page and the page map${size}: ${FRONT_PAGES + pages.length} pages in all.`;
+};
+
+const titlePart = ({ subject, sheets, date }: FrontScene, width: Mm): Part => {
+  const { measures } = subject.garment;
+  const girths = `Chest ${asMm(measures.chest)}, hip ${asMm(measures.hip)}, height ${asMm(measures.height)}.`;
+  const drawn = date === null ? "" : ` Drawn ${date}.`;
+  return stacked(
+    paragraph("Raglan sweatshirt, sewing pattern", 3.4, width),
+    heading(bodyName(subject.body), 8),
+    paragraph(`${girths}${drawn}`, TEXT, width),
+    paragraph(sheetWords(sheets), TEXT, width),
+  );
+};
+
+const besideSquares = (width: Mm): Part =>
+  stacked(
+    heading("Before you cut", HEAD),
+    ...SCALE_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(0.6))),
+    space(1.4),
+    heading("Lines", HEAD),
+    lineKey(width),
+    paragraph(TURNING_WORDS, 2.9, width),
+  );
+
+const squaresPart =
+  (width: Mm): Part =>
+  (left, top) => {
+    const aside = SQUARES_WIDE + COLUMN_GAP;
+    const text = besideSquares(width - aside)(left + aside, top);
+    return {
+      art: joinArt(testSquares(left, top), text.art),
+      bottom: Math.max(text.bottom, top + SQUARES_WIDE),
+    };
+  };
+
+const cautionPart = (width: Mm): Part =>
+  stacked(heading("Take care", 3.4), ...CAUTIONS.map((text) => hung("–", text, 2.7, width)));
+
+/** The first page: whose it is, what to measure, what to cut, and what to look at first. */
+export const frontPage = (scene: FrontScene): PageArt => {
+  const room = insideMargins(frontSize(scene.sheets));
+  const width = room.right - room.left;
+  const title = stacked(titlePart(scene, width), space(3));
+  const middle = stacked(
+    squaresPart(width),
+    space(4),
+    heading("What to cut", HEAD),
+    cutList(scene, width),
+    space(3),
+  );
+  const cautions = cautionPart(width);
+  const free = room.bottom - room.top - heightOf(title) - heightOf(middle) - heightOf(cautions);
+  const stops = stopList(scene.subject.checks, width, free);
+  const stopped = stops ? stacked(stops, space(3)) : space(0);
+  const attend = attendList(scene.subject.checks, width, free - heightOf(stopped) - 2);
+  const upper = stacked(title, stopped, middle, attend ?? space(0))(room.left, room.top);
+  const lower = cautions(room.left, room.bottom - heightOf(cautions));
+  return joinArt(upper.art, lower.art);
+};

@@ -1,0 +1,195 @@
+import { type Box, boundsOf } from "../geometry/outline.ts";
+import { pathOf } from "../geometry/path.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Mm } from "../geometry/units.ts";
+import { JOINING_WORDS } from "./data/frontWords.ts";
+import { OVERLAP } from "./data/paper.ts";
+import { PIECE_TITLES } from "./data/pieceWords.ts";
+import { flattened } from "./flatten.ts";
+import type { FrontScene } from "./frontPage.ts";
+import { frontSize, insideMargins } from "./frontSize.ts";
+import { isPrintedAt, JOINT_IN } from "./joints.ts";
+import { boxRun, joinArt, type PageArt, ruled, type Shape, wordOf } from "./pageArt.ts";
+import { bodyName } from "./pieceFacts.ts";
+import type { Sheets } from "./sheets.ts";
+import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
+import { type Grid, gridOf, sheetName, windowOf } from "./tiles.ts";
+import { boxOf, grown, meets, type Word } from "./word.ts";
+
+const TEXT: Mm = 3;
+const GREY = 0.86;
+const TINT = 0.93;
+/** Lines of pieces are drawn true to this on paper. */
+const WITHIN: Mm = 0.05;
+
+/** How the layout is brought down to the map. */
+type MapView = {
+  readonly sheets: Sheets;
+  readonly grid: Grid;
+  readonly scale: number;
+  readonly left: Mm;
+  readonly top: Mm;
+};
+
+const onMap = ({ scale, left, top }: MapView, { x, y }: Point): Point => ({
+  x: left + x * scale,
+  y: top + y * scale,
+});
+
+const boxOnMap = (view: MapView, box: Box): Box => {
+  const a = onMap(view, { x: box.left, y: box.top });
+  const b = onMap(view, { x: box.right, y: box.bottom });
+  return { left: a.x, top: a.y, right: b.x, bottom: b.y };
+};
+
+/** What is seen of a sheet once all are joined. */
+const cellOf = ({ sheets, grid }: MapView, row: number, column: number): Box => {
+  const { left, top, right, bottom } = windowOf(grid, row, column);
+  return {
+    left: column === 0 ? left : left + JOINT_IN,
+    top: row === 0 ? top : top + JOINT_IN,
+    right: column === sheets.columns - 1 ? right : right - JOINT_IN,
+    bottom: row === sheets.rows - 1 ? bottom : bottom - JOINT_IN,
+  };
+};
+
+type Cell = { readonly row: number; readonly column: number; readonly printed: boolean };
+
+const cellsOf = ({ sheets }: MapView): readonly Cell[] =>
+  Array.from({ length: sheets.rows * sheets.columns }, (_, i) => {
+    const [row, column] = [Math.floor(i / sheets.columns), i % sheets.columns];
+    return { row, column, printed: isPrintedAt(sheets, row, column) };
+  });
+
+const filled = (boxes: readonly Box[], fill: number): Shape => ({
+  runs: boxes.map(boxRun),
+  width: 0,
+  dash: [],
+  fill,
+});
+
+/** Where printed sheets overlap, on either side of their joints. */
+const overlaps = (view: MapView): readonly Box[] =>
+  cellsOf(view)
+    .filter(({ printed }) => printed)
+    .flatMap(({ row, column }) => {
+      const { left, top, right, bottom } = windowOf(view.grid, row, column);
+      const beside = isPrintedAt(view.sheets, row, column + 1);
+      const below = isPrintedAt(view.sheets, row + 1, column);
+      return [
+        ...(beside ? [{ left: right - OVERLAP, top, right, bottom }] : []),
+        ...(below ? [{ left, top: bottom - OVERLAP, right, bottom }] : []),
+      ];
+    })
+    .map((box) => boxOnMap(view, box));
+
+const ground = (view: MapView): readonly Shape[] => {
+  const cells = cellsOf(view);
+  const boxes = (printed: boolean): readonly Box[] =>
+    cells
+      .filter((cell) => cell.printed === printed)
+      .map(({ row, column }) => boxOnMap(view, cellOf(view, row, column)));
+  return [
+    filled(boxes(false), GREY),
+    filled(overlaps(view), TINT),
+    ruled(boxes(false).map(boxRun), 0.1),
+    ruled(boxes(true).map(boxRun), 0.3),
+  ];
+};
+
+/** Cut lines and folds of all pieces, small. */
+const pieceShapes = (view: MapView, { drawing }: FrontScene): readonly Shape[] => {
+  const runs = drawing.pieces.flatMap(({ strokes }) =>
+    strokes
+      .filter(({ kind }) => kind === "cut" || kind === "fold")
+      .map(({ path, closed }) => ({
+        points: flattened(path, WITHIN / view.scale).map((p) => onMap(view, p)),
+        closed,
+      })),
+  );
+  return [ruled(runs, 0.35)];
+};
+
+/** Sheet names in the upper left of their cells; the page of the file under them where it fits. */
+const cellWords = (view: MapView): readonly Word[] =>
+  cellsOf(view).flatMap(({ row, column, printed }) => {
+    const box = boxOnMap(view, cellOf(view, row, column));
+    const [wide, high] = [box.right - box.left, box.bottom - box.top];
+    const size = Math.min(4.2, high * 0.16, wide * 0.22);
+    const at = { x: box.left + size * 0.4, y: box.top + size * 1.15 };
+    if (printed) return [wordOf(sheetName(row, column), at, size, { strong: true })];
+    const small = Math.min(2.2, wide * 0.13);
+    const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+    return [
+      wordOf(sheetName(row, column), at, size * 0.8),
+      wordOf("left out", middle, small, { from: "middle" }),
+    ];
+  });
+
+/** Piece names in the middle of their pieces, moved down where they would meet another word. */
+const pieceNames = (view: MapView, scene: FrontScene, words: readonly Word[]): readonly Word[] => {
+  const taken = words.map(boxOf);
+  return scene.drawing.pieces.map(({ piece, strokes, box }) => {
+    const cut = strokes.filter(({ kind }) => kind === "cut");
+    const { left, top, right, bottom } =
+      cut.length > 0 ? boundsOf(pathOf(cut.flatMap(({ path }) => path))) : box;
+    const middle = onMap(view, { x: (left + right) / 2, y: (top + bottom) / 2 });
+    const tall = bottom - top > 2.5 * (right - left);
+    const style = { from: "middle" as const, turn: tall ? -90 : 0 };
+    const tries = [0, 4, -4, 8, -8, 12].map((down) =>
+      wordOf(PIECE_TITLES[piece].title, { x: middle.x, y: middle.y + down }, 3, style),
+    );
+    const fit = tries.find((word) => !taken.some((other) => meets(other, grown(boxOf(word), 0.4))));
+    const word = fit ?? wordOf(PIECE_TITLES[piece].title, middle, 3, style);
+    taken.push(boxOf(word));
+    return word;
+  });
+};
+
+const viewOf = (sheets: Sheets, room: Box): MapView => {
+  const grid = gridOf(sheets.width, sheets.height);
+  const last = windowOf(grid, sheets.rows - 1, sheets.columns - 1);
+  const scale = Math.min(
+    (room.right - room.left) / last.right,
+    (room.bottom - room.top) / last.bottom,
+  );
+  return { sheets, grid, scale, left: room.left, top: room.top };
+};
+
+const mapArt = (scene: FrontScene, room: Box): PageArt => {
+  const view = viewOf(scene.sheets, room);
+  const words = cellWords(view);
+  const names = pieceNames(view, scene, words);
+  const behind = [...words, ...names].map((word) => grown(boxOf(word), 0.3));
+  return {
+    shapes: [...ground(view), ...pieceShapes(view, scene), filled(behind.slice(words.length), 1)],
+    words: [...words, ...names],
+  };
+};
+
+const headPart = ({ subject, sheets }: FrontScene, width: Mm): Part => {
+  const left = sheets.rows * sheets.columns - sheets.pages.length;
+  const out = left === 0 ? "" : ` ${left} hold nothing and are left out.`;
+  return stacked(
+    heading("How the sheets go together", 6),
+    paragraph(`${bodyName(subject.body)}. ${sheets.pages.length} sheets.${out}`, TEXT, width),
+    space(2.5),
+  );
+};
+
+/** The second page: all sheets with their pieces, and how to join them. */
+export const mapPage = (scene: FrontScene): PageArt => {
+  const room = insideMargins(frontSize(scene.sheets));
+  const width = room.right - room.left;
+  const head = headPart(scene, width)(room.left, room.top);
+  const steps = stacked(
+    space(3),
+    ...JOINING_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(0.5))),
+  );
+  const foot = room.bottom - heightOf(steps);
+  return joinArt(
+    head.art,
+    mapArt(scene, { ...room, top: head.bottom, bottom: foot }),
+    steps(room.left, foot).art,
+  );
+};

@@ -1,0 +1,110 @@
+import type { Box } from "../geometry/outline.ts";
+import type { Mm } from "../geometry/units.ts";
+import { drawLayout, type LayoutDrawing } from "./drawing.ts";
+import { type FrontScene, frontPage } from "./frontPage.ts";
+import { frontSize } from "./frontSize.ts";
+import { cornerMarks, JOINT_IN } from "./joints.ts";
+import { mapPage } from "./mapPage.ts";
+import { openPdf, type PdfFile } from "./pdfFile.ts";
+import { artOps, movedOps, num, strokeOps, wordOps } from "./pdfOps.ts";
+import { RULER_START, ruler, rulerLengths } from "./rulers.ts";
+import { sheetArt } from "./sheetArt.ts";
+import type { SheetPage, Sheets } from "./sheets.ts";
+import type { SheetSubject } from "./subject.ts";
+import { type Grid, gridOf, windowOf } from "./tiles.ts";
+import { boxOf, grown, meets } from "./word.ts";
+
+export type PdfOptions = {
+  /** The print font, read by the caller: by fetch in the studio, from disk on the command line. */
+  readonly font: Uint8Array;
+  /** YYYY-MM-DD, printed on the first page. Without it nothing in the file tells the time. */
+  readonly date?: string;
+};
+
+/** Half the broadest line, so that a form does not clip what it holds. */
+const PEN: Mm = 1;
+
+/** The scales of a sheet with their words, drawn from the window's upper left corner. */
+const scaleOps = (grid: Grid, pdf: PdfFile): string => {
+  const { windowWidth, windowHeight } = grid;
+  const [across, down] = rulerLengths(grid);
+  const start = JOINT_IN + RULER_START;
+  const parts = [
+    { art: ruler(across, "across"), at: { x: start, y: windowHeight - JOINT_IN } },
+    { art: ruler(down, "down"), at: { x: windowWidth - JOINT_IN, y: start } },
+  ];
+  return parts
+    .map(({ art, at }) => {
+      const box = { left: -1, top: -1, right: windowWidth, bottom: windowHeight };
+      const form = pdf.addForm(box, artOps({ shapes: art.shapes, words: [] }, pdf.encode));
+      const words = artOps({ shapes: [], words: art.words }, pdf.encode);
+      return movedOps(`${form}\n${words}`, at);
+    })
+    .join("\n");
+};
+
+type Printed = {
+  readonly scene: FrontScene;
+  readonly pdf: PdfFile;
+  readonly grid: Grid;
+  /** The operator that draws each piece's lines, in the layout's frame. */
+  readonly forms: readonly string[];
+  readonly scales: string;
+};
+
+const shownOps = ({ scene, pdf, forms }: Printed, window: Box): readonly string[] =>
+  scene.drawing.pieces.flatMap((piece, i) => {
+    const words = piece.words.filter((word) => meets(grown(boxOf(word), 1), window));
+    const ops = words.map((word) => wordOps(word, pdf.encode));
+    const form = forms[i];
+    return form !== undefined && meets(grown(piece.box, PEN), window) ? [form, ...ops] : ops;
+  });
+
+/** A sheet of the pattern: what its window shows, and what helps to print and join it. */
+const sheetOps = (printed: Printed, page: SheetPage, marks: ReturnType<typeof cornerMarks>) => {
+  const { scene, pdf, grid, scales } = printed;
+  const { subject, sheets, drawing } = scene;
+  const window = windowOf(grid, page.row, page.column);
+  const { left, top } = window;
+  const clip = `${num(left)} ${num(top)} ${num(grid.windowWidth)} ${num(grid.windowHeight)} re W n`;
+  const art = sheetArt({ subject, sheets, drawing, marks, page });
+  const ops = [
+    clip,
+    ...shownOps(printed, window),
+    movedOps(scales, { x: left, y: top }),
+    artOps(art, pdf.encode),
+  ];
+  return movedOps(ops.join("\n"), { x: -page.x, y: -page.y });
+};
+
+const formOf = (pdf: PdfFile, drawing: LayoutDrawing): readonly string[] =>
+  drawing.pieces.map(({ strokes, box }) => {
+    const leader = strokes.some(({ kind }) => kind === "bracket");
+    // A line that leads to a label beside its piece reaches out of the piece's own box.
+    return pdf.addForm(grown(box, leader ? 100 : PEN), strokeOps(strokes));
+  });
+
+/** A pattern as a PDF at true scale: title, page map, and a page for each sheet that has a line. */
+export const toPdf = async (
+  subject: SheetSubject,
+  sheets: Sheets,
+  options: PdfOptions,
+): Promise<Uint8Array> => {
+  const date = options.date ?? null;
+  const drawing = drawLayout(subject, sheets);
+  const scene: FrontScene = { subject, sheets, drawing, date };
+  const size = frontSize(sheets);
+  const title = `Ribwright pattern, ${subject.body.id}`;
+  const pdf = await openPdf({ font: options.font, title, date, ...size });
+  const grid = gridOf(sheets.width, sheets.height);
+  const forms = formOf(pdf, drawing);
+  const printed: Printed = { scene, pdf, grid, forms, scales: scaleOps(grid, pdf) };
+  const marks = cornerMarks(sheets);
+  for (const art of [frontPage(scene), mapPage(scene)]) {
+    pdf.addPage(size.width, size.height, artOps(art, pdf.encode));
+  }
+  for (const page of sheets.pages) {
+    pdf.addPage(sheets.width, sheets.height, sheetOps(printed, page, marks));
+  }
+  return pdf.bytes();
+};

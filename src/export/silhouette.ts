@@ -1,0 +1,108 @@
+import type { Piece, PieceName } from "../drafting/piece.ts";
+import { straight } from "../geometry/path.ts";
+import type { Point } from "../geometry/point.ts";
+import type { Path } from "../geometry/segment.ts";
+import type { Degrees, Mm } from "../geometry/units.ts";
+import { flattened } from "./flatten.ts";
+import { bandCrease } from "./pieceLines.ts";
+import { cosSin } from "./placing.ts";
+
+/** Fine enough that pieces laid apart by GAP are never nearer than the gap that is promised. */
+const WITHIN: Mm = 0.5;
+/** No chord is longer, so that a slanted one does not seem to touch sheets beside it. */
+const LONGEST_CHORD: Mm = 60;
+/** The height of the strips by which two pieces are held apart. */
+export const STRIP: Mm = 20;
+
+/** How far a shape reaches in each strip across it: from `low` to `high`. */
+export type Strips = { readonly low: Float64Array; readonly high: Float64Array };
+
+/** A piece, turned, as the layout sees it. Coordinates count from its box's upper left corner. */
+export type Silhouette = {
+  readonly piece: PieceName;
+  readonly turn: Degrees;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** From the box's corner to the turned piece's own origin. */
+  readonly origin: Point;
+  /** Points close together on every line for which paper is needed: x and y in turn. */
+  readonly points: Float64Array;
+  /** Strips one below the other: how far the piece reaches from left to right. */
+  readonly rows: Strips;
+  /** Strips side by side: how far it reaches from top to bottom. */
+  readonly columns: Strips;
+};
+
+/** Adds a line to `found` as points close together, turned: x and y of each point in turn. */
+const walk = (found: number[], path: Path, turn: Degrees): void => {
+  const [cos, sin] = cosSin(turn);
+  let [fromX, fromY] = [NaN, NaN];
+  for (const p of flattened(path, WITHIN)) {
+    const x = p.x * cos - p.y * sin;
+    const y = p.x * sin + p.y * cos;
+    const [dx, dy] = [x - fromX, y - fromY];
+    const parts = Math.ceil(Math.sqrt(dx * dx + dy * dy) / LONGEST_CHORD);
+    for (let i = 1; i < parts; i++) found.push(fromX + (dx * i) / parts, fromY + (dy * i) / parts);
+    found.push(x, y);
+    [fromX, fromY] = [x, y];
+  }
+};
+
+/** The lines inside of a piece; its sew line lies too near to the cut line to matter. */
+const walkInner = (found: number[], piece: Piece, turn: Degrees): void => {
+  walk(found, straight(piece.grain.from, piece.grain.to), turn);
+  for (const { path } of bandCrease(piece)) walk(found, path, turn);
+};
+
+/** `across` says which coordinate is measured in each strip: 0 for x, 1 for y. */
+const stripsOf = (chords: Float64Array, size: Mm, across: 0 | 1): Strips => {
+  const count = Math.max(1, Math.ceil(size / STRIP));
+  const low = new Float64Array(count).fill(Infinity);
+  const high = new Float64Array(count).fill(-Infinity);
+  for (let i = 2; i < chords.length; i += 2) {
+    const [a, b] = [chords[i - 2 + across] ?? 0, chords[i + across] ?? 0];
+    const [c, d] = [chords[i - 1 - across] ?? 0, chords[i + 1 - across] ?? 0];
+    const last = Math.min(count - 1, Math.floor(Math.max(c, d) / STRIP));
+    for (let k = Math.min(count - 1, Math.floor(Math.min(c, d) / STRIP)); k <= last; k++) {
+      low[k] = Math.min(low[k] ?? 0, a, b);
+      high[k] = Math.max(high[k] ?? 0, a, b);
+    }
+  }
+  return { low, high };
+};
+
+/** The least and greatest of every second number, from the first or from the second on. */
+const range = (found: readonly number[], first: 0 | 1): readonly [low: Mm, high: Mm] => {
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = first; i < found.length; i += 2) {
+    const value = found[i] ?? 0;
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return [low, high];
+};
+
+export const silhouetteOf = (piece: Piece, turn: Degrees): Silhouette => {
+  const found: number[] = [];
+  walk(found, piece.cutLine, turn);
+  const outline = found.length;
+  const [[left, right], [top, bottom]] = [range(found, 0), range(found, 1)];
+  walkInner(found, piece, turn);
+  const points = new Float64Array(found.length);
+  for (let i = 0; i < found.length; i += 2) {
+    points[i] = (found[i] ?? 0) - left;
+    points[i + 1] = (found[i + 1] ?? 0) - top;
+  }
+  const chords = points.subarray(0, outline);
+  const [width, height] = [right - left, bottom - top];
+  return {
+    piece: piece.name,
+    turn,
+    width,
+    height,
+    origin: { x: -left, y: -top },
+    points,
+    rows: stripsOf(chords, height, 0),
+    columns: stripsOf(chords, width, 1),
+  };
+};

@@ -1,0 +1,60 @@
+import type { Box } from "../geometry/outline.ts";
+import type { Degrees, Mm } from "../geometry/units.ts";
+import { ASCENT, DESCENT, LETTER_WIDTHS, OTHER_WIDTH } from "./data/letterWidths.ts";
+
+/** A line of text. It starts at (x, y), or has its middle there, and stands on that line. */
+export type Word = {
+  readonly text: string;
+  readonly x: Mm;
+  readonly y: Mm;
+  /** The size of the letters, as a printer counts it: the height of a line set solid. */
+  readonly size: Mm;
+  /** Clockwise on the page: 0 reads across, 90 down, -90 up. */
+  readonly turn: Degrees;
+  readonly from: "start" | "middle";
+  readonly strong: boolean;
+};
+
+const SPACE = 32;
+
+/** Accents are laid over their letter and take no room of their own. */
+const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
+
+/** How wide a text is set. Right for plain letters, never too little for any that can be printed. */
+export const widthOf = (text: string, size: Mm): Mm => {
+  let thousandths = 0;
+  for (const letter of plainLetters(text)) {
+    thousandths += LETTER_WIDTHS[(letter.codePointAt(0) ?? 0) - SPACE] ?? OTHER_WIDTH;
+  }
+  return (thousandths * size) / 1000;
+};
+
+/** The upright rectangle that a word takes up; `turn` is 0, 90 or -90. */
+export const boxOf = ({ text, x, y, size, turn, from }: Word): Box => {
+  const long = widthOf(text, size);
+  const start = from === "middle" ? -long / 2 : 0;
+  const [above, below] = [ASCENT * size, DESCENT * size];
+  if (turn === 90) {
+    return { left: x - below, right: x + above, top: y + start, bottom: y + start + long };
+  }
+  if (turn === -90) {
+    return { left: x - above, right: x + below, top: y - start - long, bottom: y - start };
+  }
+  return { left: x + start, right: x + start + long, top: y - above, bottom: y + below };
+};
+
+export const grown = (box: Box, by: Mm): Box => ({
+  left: box.left - by,
+  top: box.top - by,
+  right: box.right + by,
+  bottom: box.bottom + by,
+});
+
+export const isWithin = (box: Box, room: Box): boolean =>
+  box.left >= room.left &&
+  box.right <= room.right &&
+  box.top >= room.top &&
+  box.bottom <= room.bottom;
+
+export const meets = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

@@ -1,0 +1,51 @@
+import type { Choices } from "../drafting/choices.ts";
+import type { Body } from "../drafting/measures.ts";
+import type { Block } from "../drafting/piece.ts";
+import type { PaperName } from "../export/data/paper.ts";
+import { toDxf } from "../export/dxf.ts";
+import { layOut } from "../export/layout.ts";
+import { toPdf } from "../export/pdf.ts";
+import { reportText } from "../export/report.ts";
+import { toSvg } from "../export/svg.ts";
+import { type Made, make } from "../project/make.ts";
+import { summaryLine, summaryOf } from "../project/summaryCsv.ts";
+import type { Files } from "./writeWhole.ts";
+
+/** What every body of a run is drafted by. Plain data: it is handed to each thread. */
+export type Job = {
+  readonly choices: Choices;
+  /** The maker's own block; null where it is drafted from the measures. */
+  readonly block: Block | null;
+  readonly paper: PaperName;
+  readonly date: string | null;
+  /** The print font; null where no sheets are wanted. */
+  readonly font: Uint8Array | null;
+};
+
+export type BodyFiles = {
+  readonly made: Made;
+  readonly files: Files;
+  /** Its line in `summary.csv`. */
+  readonly summary: string;
+};
+
+/** Everything that leaves the program for one body. The same body and job give the same bytes. */
+export const filesOf = async (body: Body, job: Job): Promise<BodyFiles> => {
+  const { font, date } = job;
+  const made = make(body, job.choices, job.block);
+  const sheets = layOut(made.garment.pieces, job.paper);
+  const summary = summaryLine(summaryOf(made, sheets.count));
+  const report = { "report.json": reportText(made, sheets) };
+  if (font === null) return { made, summary, files: report };
+  const pdf = await toPdf(made, sheets, { font, ...(date === null ? {} : { date }) });
+  return {
+    made,
+    summary,
+    files: {
+      ...report,
+      "pattern.pdf": pdf,
+      "pattern.svg": toSvg(made, sheets),
+      "pattern.dxf": toDxf(made, sheets),
+    },
+  };
+};

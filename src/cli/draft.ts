@@ -1,0 +1,53 @@
+import { ageNotice } from "../project/ageNotice.ts";
+import { sentence } from "../project/refusal.ts";
+import { worstVerdict } from "../project/summaryCsv.ts";
+import type { DraftCommand } from "./arguments.ts";
+import { printFont } from "./assets.ts";
+import { filesOf } from "./bodyFiles.ts";
+import { whenCutOff } from "./cutOff.ts";
+import { DONE, type ExitStatus, REFUSED } from "./exitStatus.ts";
+import { faultOfWriting } from "./fileWords.ts";
+import { blockFrom, bodyFrom, bodyOfSizeNamed, choicesFrom } from "./inputs.ts";
+import type { Voice } from "./progress.ts";
+import { clearRun, type Files, newRunMark, openFolder, writeInto } from "./writeWhole.ts";
+
+/** Writes the files of one body, all or none; says so where they cannot be written. */
+const write = (folder: string, files: Files, { err }: Voice): ExitStatus => {
+  const mark = newRunMark();
+  const isOver = whenCutOff(() => clearRun(folder, mark));
+  try {
+    openFolder(folder);
+    writeInto(folder, files, mark);
+    return DONE;
+  } catch (error) {
+    err(`${sentence(faultOfWriting(error, folder))}\n`);
+    return REFUSED;
+  } finally {
+    isOver();
+  }
+};
+
+/** `draft`: one body in, its report and sheets out. */
+export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitStatus> => {
+  const body =
+    "file" in command.body ? bodyFrom(command.body.file) : bodyOfSizeNamed(command.body.size);
+  const choices = choicesFrom(command.choices);
+  const block = blockFrom(command.block);
+  for (const { notices } of [body, choices, block])
+    for (const notice of notices) voice.err(`${notice}\n`);
+  if ("faults" in body || "faults" in choices || "faults" in block) {
+    for (const input of [body, choices, block])
+      if ("faults" in input) for (const fault of input.faults) voice.err(`${sentence(fault)}\n`);
+    return REFUSED;
+  }
+  for (const notice of ageNotice([body.is])) voice.err(`${notice}\n`);
+  const { paper, date, out } = command;
+  const job = { choices: choices.is, block: block.is, paper, date, font: printFont() };
+  const { made, files } = await filesOf(body.is, job);
+  const status = write(out, files, voice);
+  if (status !== DONE) return status;
+  voice.err(`${made.body.id}: ${worstVerdict(made.checks)}, in ${out}\n`);
+  for (const { verdict, message } of made.checks)
+    if (verdict !== "sound") voice.err(`${verdict}: ${message}\n`);
+  return status;
+};

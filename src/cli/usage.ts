@@ -1,0 +1,49 @@
+import { PAPER_NAMES } from "../export/data/paper.ts";
+
+export const COMMANDS = ["draft", "batch", "check"] as const;
+export type CommandName = (typeof COMMANDS)[number];
+
+const PAPERS = PAPER_NAMES.join("|");
+
+const SYNOPSIS: Readonly<Record<CommandName, string>> = {
+  draft: `npm run -s ribwright -- draft --body BODY.json --out DIR
+    [--choices CHOICES.json] [--block BLOCK.json] [--paper ${PAPERS}] [--date YYYY-MM-DD]`,
+  batch: `npm run -s ribwright -- batch --bodies BODIES.csv --out DIR
+    [--choices CHOICES.json] [--paper ${PAPERS}] [--no-sheets]`,
+  check: "npm run -s ribwright -- check REPORT.json",
+};
+
+const DETAILS: Readonly<Record<CommandName, string>> = {
+  draft: `Drafts one body and writes report.json, pattern.pdf, pattern.svg and pattern.dxf into DIR.
+
+  --body FILE     the body: { "id": "…", "measures": { "chest": 960, "height": 1660 } }
+  --size NAME     in place of --body: a standard size, such as W90-regular or W90
+  --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
+  --block FILE    the maker's own block; without it the block is drafted from the measures
+  --paper NAME    ${PAPERS}; a4 where it is left out
+  --date DATE     printed on the sheets, such as 2026-03-14; without it no date is printed
+  --out DIR       where the files go; made if it is not there`,
+  batch: `Drafts every body of a table and writes DIR/summary.csv, DIR/refused.json and, for every
+body, a folder DIR/ID as draft writes it. A body that is refused does not stop the others.
+
+  --bodies FILE   CSV with the columns id, chest, height and any other measure
+  --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
+  --paper NAME    ${PAPERS}; a4 where it is left out
+  --no-sheets     report.json alone: no pdf, svg, dxf
+  --out DIR       where the files go; made if it is not there`,
+  check: `Reads a report back, measures every line of it again and prints what does not hold,
+by seam or edge.`,
+};
+
+const EXIT_STATUS = `Exit status: 0 all done, 2 some input was refused or does not hold, 1 the program failed.`;
+
+/** The usage of one command, or of all. */
+export const usageOf = (command: CommandName | null): string =>
+  command === null
+    ? [
+        "Ribwright drafts raglan sweatshirts to measure: true-scale patterns with rib bands.",
+        ...COMMANDS.map((name) => `  ${SYNOPSIS[name]}`),
+        "More of each: npm run -s ribwright -- draft --help. The version: --version.",
+        EXIT_STATUS,
+      ].join("\n\n")
+    : [`Usage:\n  ${SYNOPSIS[command]}`, DETAILS[command], EXIT_STATUS].join("\n\n");

@@ -72,7 +72,9 @@ const draftRows = async (rows: readonly Row[], run: Run, voice: Voice) => {
     progress.at(done.size);
     if (end.kind === "ends-run") void underWay.stop();
   });
+  let isCutOff = false;
   const isOver = whenCutOff(async () => {
+    isCutOff = true;
     progress.end();
     await underWay.stop();
     clearRun(run.folder, run.mark);
@@ -84,6 +86,8 @@ const draftRows = async (rows: readonly Row[], run: Run, voice: Voice) => {
     progress.end();
     clearRun(run.folder, run.mark);
   }
+  // The signal ends the process; until it does, no list of a run that was cut off may be written.
+  if (isCutOff) await new Promise<never>(() => undefined);
   return done;
 };
 

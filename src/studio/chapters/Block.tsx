@@ -1,4 +1,4 @@
-import { boundsOf } from "../../geometry/outline.ts";
+import { endOf, startOf } from "../../geometry/path.ts";
 import type { Made } from "../../project/make.ts";
 import { Clause } from "../page/Clause.tsx";
 import { OpenFile } from "../shell/OpenFile.tsx";
@@ -10,27 +10,20 @@ import { useSay } from "../words/say.ts";
 const edgeLength = ({ garment }: Made, piece: "front" | "back", edge: string): number =>
   garment.block[piece].edges.find(({ name }) => name === edge)?.length ?? 0;
 
-function Notes({ made }: { readonly made: Made }) {
-  const say = useSay();
-  const p = usePrint();
-  const { measures, block } = made.garment;
-  return {
-    draft: say("block.draftNote", {
-      chest: p.full(measures.chest),
-      half: p.full(boundsOf(block.front.cutLine).right * 2),
-    }),
-  }.draft;
-}
+const halfWidth = ({ garment }: Made): number => {
+  const side = garment.block.front.edges.find(({ name }) => name === "side");
+  return side ? startOf(side.path).x * 2 : 0;
+};
+
+const hemLevel = ({ garment }: Made): number => {
+  const hem = garment.block.back.edges.find(({ name }) => name === "hem");
+  return hem ? endOf(hem.path).y : 0;
+};
 
 function LengthClause({ made }: { readonly made: Made | null }) {
   const say = useSay();
   const p = usePrint();
-  const length = made
-    ? boundsOf(
-        made.garment.block.back.edges.find(({ name }) => name === "hem")?.path ??
-          made.garment.block.back.cutLine,
-      ).bottom
-    : null;
+  const length = made && hemLevel(made);
   return (
     <Clause
       text={say("block.length")}
@@ -54,7 +47,16 @@ export function Block() {
             note={say("block.ownNote", { name: brought?.name ?? "" })}
           />
         ) : (
-          <Clause text={say("block.draft")} note={made ? <Notes made={made} /> : null} />
+          <Clause
+            text={say("block.draft")}
+            note={
+              made &&
+              say("block.draftNote", {
+                chest: p.full(made.garment.measures.chest),
+                half: p.full(halfWidth(made)),
+              })
+            }
+          />
         )}
         {own ? null : <LengthClause made={made} />}
       </div>

@@ -44,7 +44,7 @@ function MeasureNote({ id }: { readonly id: MeasureId | KeptId }) {
         })
       : "",
   ].filter((text) => text !== "");
-  return said.length > 0 ? <>{said.join(" ")}</> : null;
+  return said.join(" ");
 }
 
 function Measure({ id }: { readonly id: MeasureId | KeptId }) {

@@ -9,7 +9,12 @@ import { withVMethod } from "./alterationFields.ts";
 import { withBand } from "./bandFields.ts";
 import { withBodyCloth, withRib } from "./clothFields.ts";
 
-export type Option = { readonly value: string; readonly text: string };
+export type Option = {
+  readonly value: string;
+  readonly text: string;
+  /** Options of one kind stand together under its name. */
+  readonly group?: string;
+};
 export type Speech = { readonly say: Say; readonly print: Print };
 
 /** A word that the maker may change: its options in words, and what each does to the work. */
@@ -69,10 +74,11 @@ const size: WordField = {
 
 const bodyCloth: WordField = {
   label: "cloth.preset",
-  options: ({ say, print }) => [
-    ...BODY_CLOTHS.map(({ id, name, stretch }) => ({
+  options: ({ say }) => [
+    ...BODY_CLOTHS.map(({ id, name }) => ({
       value: id,
-      text: say("cloth.preset.practice", { name: say(name), stretch: print.percent(stretch) }),
+      text: say(name),
+      group: say("cloth.preset.practice"),
     })),
     { value: "own", text: say("cloth.preset.own") },
   ],
@@ -87,13 +93,11 @@ const bodyCloth: WordField = {
 
 const rib: WordField = {
   label: "rib.preset",
-  options: ({ say, print }) => [
-    ...RIBS.map(({ id, name, stretch, recovery }) => ({
+  options: ({ say }) => [
+    ...RIBS.map(({ id, name }) => ({
       value: id,
-      text: say("cloth.preset.practice", {
-        name: say(name),
-        stretch: `${print.percent(stretch)}, ${print.percent(recovery)}`,
-      }),
+      text: say(name),
+      group: say("cloth.preset.practice"),
     })),
     { value: "own", text: say("rib.preset.own") },
   ],

@@ -33,6 +33,6 @@ const run = async (job: ExportJob): Promise<void> => {
   say({ kind: "done", bytes });
 };
 
-onmessage = ({ data }: MessageEvent<ExportJob>) => {
+addEventListener("message", ({ data }: MessageEvent<ExportJob>) => {
   run(data).catch((fault: unknown) => say({ kind: "failed", why: String(fault) }));
-};
+});

@@ -1,8 +1,18 @@
-import { type WordFieldId, wordField } from "../fields/wordFields.ts";
+import { type Option, type WordFieldId, wordField } from "../fields/wordFields.ts";
 import { change } from "../state/changes.ts";
 import { usePrint } from "../state/print.ts";
 import { useStudio, work } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
+
+function Options({ list, group }: { readonly list: readonly Option[]; readonly group: string }) {
+  return list
+    .filter((option) => (option.group ?? "") === group)
+    .map(({ value, text }) => (
+      <option key={value} value={value}>
+        {text}
+      </option>
+    ));
+}
 
 /** A word in a sentence that opens a list in place. */
 export function WordSlot({ id }: { readonly id: WordFieldId }) {
@@ -11,6 +21,7 @@ export function WordSlot({ id }: { readonly id: WordFieldId }) {
   const now = useStudio((s) => s.history.present);
   const { label, options, read, write } = wordField(id);
   const list = options({ say, print }, now);
+  const groups = [...new Set(list.map(({ group }) => group ?? ""))];
   const choose = (value: string) => {
     const to = list.find((option) => option.value === value)?.text ?? value;
     change(write(work(), value), () =>
@@ -27,11 +38,15 @@ export function WordSlot({ id }: { readonly id: WordFieldId }) {
         value={read(now)}
         onChange={(event) => choose(event.target.value)}
       >
-        {list.map(({ value, text }) => (
-          <option key={value} value={value}>
-            {text}
-          </option>
-        ))}
+        {groups.map((group) =>
+          group === "" ? (
+            <Options key={group} list={list} group={group} />
+          ) : (
+            <optgroup key={group} label={group}>
+              <Options list={list} group={group} />
+            </optgroup>
+          ),
+        )}
       </select>
     </span>
   );

@@ -1,8 +1,8 @@
 import { heldBody } from "../../project/work.ts";
 import { bodyName, redo, turnBody, undo } from "../state/changes.ts";
-import { useStudio } from "../state/store.ts";
+import { put, useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
-import { LooksSentence, ViewSentence } from "./ViewWords.tsx";
+import { ViewSentence } from "./ViewWords.tsx";
 
 /** Undo and redo as words; each names its step. */
 export function UndoRedo() {
@@ -46,6 +46,14 @@ function PageHead() {
     <div className="headL" data-region>
       <em>{say(`head.${chapter}`)}</em>
       <UndoRedo />
+      <button
+        type="button"
+        className="turn onlyTwoLeaves"
+        aria-label={say("page.fold")}
+        onClick={() => put({ pageFolded: true })}
+      >
+        ‹
+      </button>
     </div>
   );
 }
@@ -87,13 +95,24 @@ function Who() {
 }
 
 export function Heads() {
+  const say = useSay();
+  const folded = useStudio((s) => s.pageFolded);
   return (
     <>
       <PageHead />
       <div className="headR" data-region>
         <Who />
-        <span>
-          <ViewSentence /> <LooksSentence />
+        {folded ? (
+          <button
+            type="button"
+            className="plainLink onlyTwoLeaves"
+            onClick={() => put({ pageFolded: false })}
+          >
+            {say("page.unfold")}
+          </button>
+        ) : null}
+        <span className="viewSaid">
+          <ViewSentence />
         </span>
       </div>
     </>

@@ -7,6 +7,7 @@ import { goTo } from "../state/going.ts";
 import { put, useStudio, work } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { OpenFile } from "./OpenFile.tsx";
+import { LooksSentence } from "./ViewWords.tsx";
 
 const MOVES: Readonly<Record<string, (at: number, all: number) => number>> = {
   ArrowDown: (at) => at + 1,
@@ -23,7 +24,7 @@ function Chapters() {
   const list = useRef<HTMLOListElement>(null);
   const onKeyDown = (event: KeyboardEvent) => {
     const buttons = [...(list.current?.querySelectorAll("button") ?? [])];
-    const at = buttons.findIndex((button) => button === document.activeElement);
+    const at = buttons.findIndex((button) => button.matches(":focus"));
     const move = MOVES[event.key];
     if (!move || at < 0) return;
     event.preventDefault();
@@ -99,6 +100,7 @@ export function Spine() {
         <button type="button" onClick={() => put({ keysShown: true })}>
           {say("spine.help")}
         </button>
+        <LooksSentence />
       </div>
     </nav>
   );

@@ -121,8 +121,8 @@ const WORDS: Readonly<Record<string, () => React.JSX.Element>> = {
 };
 
 function Said({ sentence }: { readonly sentence: string }) {
-  return partsOf(sentence).map((part, i) => {
-    if (part.kind === "words") return <Fragment key={`words-${i}`}>{part.text}</Fragment>;
+  return partsOf(sentence).map((part) => {
+    if (part.kind === "words") return <Fragment key={part.text}>{part.text}</Fragment>;
     const Word = WORDS[part.name];
     return Word ? <Word key={part.name} /> : null;
   });

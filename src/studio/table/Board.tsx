@@ -1,6 +1,7 @@
 import { type RefObject, useMemo, useRef, useState } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import type { Piece } from "../../drafting/piece.ts";
+import { loadFor } from "../fields/tableTest.ts";
 import { usePrint } from "../state/print.ts";
 import { put, useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
@@ -16,6 +17,7 @@ import { PinView } from "./PinView.tsx";
 import { pinsOf } from "./pins.ts";
 import { Ruler } from "./Ruler.tsx";
 import { ScaleBar } from "./ScaleBar.tsx";
+import { TestPictures } from "./TestPictures.tsx";
 import { useArrangement } from "./useArrangement.ts";
 import { usePanning } from "./usePanning.ts";
 import type { Size } from "./view.ts";
@@ -52,10 +54,11 @@ const useLaidOut = ({ garment, size }: Props) => {
   const narrow = size.width < NARROW;
   const rows = rowsFor(chapter, piecesFor(chapter, garment), narrow);
   const oldOf = (piece: Piece) => (oldShown ? oldLinesOf(garment, piece.name) : []);
-  const ladder = chapter === "ribs" && size.height > 420 ? LADDER : 0;
+  const hasStrip = (chapter === "ribs" || chapter === "cloth") && size.height > 420;
+  const ladder = hasStrip ? LADDER : 0;
   const bar = chapter === "block" || narrow || oldShown ? 0 : 14;
   const margins = {
-    x: narrow ? 10 : 26,
+    x: narrow ? 10 : 36,
     top: narrow ? 14 : oldShown || chapter !== "block" ? 52 : 28,
     bottom: (narrow ? 34 : 52) + ladder + bar,
   };
@@ -114,7 +117,14 @@ export function Board(props: Props) {
       ))}
       {oldShown && size.width > LEGEND_FITS ? <Legend x={40} /> : null}
       {narrow ? null : <ScaleBar x={26} y={size.height - 34} scale={scale} unit={print.unit} />}
-      {ladder > 0 ? (
+      {ladder > 0 && chapter === "cloth" ? (
+        <TestPictures
+          top={size.height - ladder - 44}
+          width={size.width}
+          load={loadFor(garment.bands.neckband.finishedDepth)}
+        />
+      ) : null}
+      {ladder > 0 && chapter === "ribs" ? (
         <Ladder garment={garment} top={size.height - ladder - 44} width={size.width} />
       ) : null}
       {measuring ? <Ruler held={held} say={say} print={print} /> : null}

@@ -1,4 +1,5 @@
 import { px } from "./frame.ts";
+import { Unread } from "./Unread.tsx";
 
 type End = { readonly x: number; readonly y: number };
 type Props = { readonly from: End; readonly to: End; readonly text: string };
@@ -12,7 +13,7 @@ export function Dimension({ from, to, text }: Props) {
   const mid = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const slash = ({ x, y }: End) => `M${px(x - sx)} ${px(y - sy)}L${px(x + sx)} ${px(y + sy)}`;
   return (
-    <g aria-hidden="true">
+    <Unread>
       <path className="dim" d={`M${px(from.x)} ${px(from.y)}L${px(to.x)} ${px(to.y)}`} />
       <path className="dimEnd" d={`${slash(from)}${slash(to)}`} />
       {upright ? (
@@ -28,6 +29,6 @@ export function Dimension({ from, to, text }: Props) {
           {text}
         </text>
       )}
-    </g>
+    </Unread>
   );
 }

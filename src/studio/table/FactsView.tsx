@@ -8,6 +8,7 @@ import { piecesFor } from "./chapterPieces.ts";
 import { edgeWord } from "./edgeWord.ts";
 import { type Facts, factsOf } from "./facts.ts";
 import { type Place, partnersOf, place } from "./lines.ts";
+import { Scroller } from "./Scroller.tsx";
 
 type Named = (edge: Facts["points"][number]["edge"]) => string;
 type TableProps = { readonly facts: Facts; readonly named: Named; readonly title: string };
@@ -113,8 +114,7 @@ export function FactsView({ garment }: { readonly garment: Garment }) {
       .map((at: Place) => edgeWord(at, say))
       .join("; ");
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
-    <div className="facts" tabIndex={0} role="region" aria-label={say("table.read")}>
+    <Scroller className="facts" label={say("table.read")}>
       <p className="pick">
         {`${say("facts.piece")}: `}
         <span className="w">
@@ -136,6 +136,6 @@ export function FactsView({ garment }: { readonly garment: Garment }) {
       <Edges facts={facts} named={named} title={title} partner={partner} />
       <Points facts={facts} named={named} title={title} />
       <Corners facts={facts} named={named} title={title} />
-    </div>
+    </Scroller>
   );
 }

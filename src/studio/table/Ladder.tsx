@@ -4,6 +4,7 @@ import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { px } from "./frame.ts";
 import { rungsOf } from "./ladderRungs.ts";
+import { Unread } from "./Unread.tsx";
 
 type Props = { readonly garment: Garment; readonly top: number; readonly width: number };
 
@@ -21,7 +22,7 @@ export function Ladder({ garment, top, width }: Props) {
   const left = 40;
 
   return (
-    <g aria-hidden="true" pointerEvents="none" data-ladder={band}>
+    <Unread>
       <text className="pieceName halo" x={left} y={top}>
         {say("ribs.ladder", { band: say(`piece.${band}`).toLowerCase() })}
       </text>
@@ -50,6 +51,6 @@ export function Ladder({ garment, top, width }: Props) {
           </g>
         );
       })}
-    </g>
+    </Unread>
   );
 }

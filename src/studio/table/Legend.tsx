@@ -1,4 +1,5 @@
 import { useSay } from "../words/say.ts";
+import { Unread } from "./Unread.tsx";
 
 const LINES = [
   ["cut", "table.new"],
@@ -11,7 +12,7 @@ export function Legend({ x }: { readonly x: number }) {
   const say = useSay();
   let at = x;
   return (
-    <g aria-hidden="true">
+    <Unread>
       {LINES.map(([line, key]) => {
         const text = say(key);
         const here = at;
@@ -25,6 +26,6 @@ export function Legend({ x }: { readonly x: number }) {
           </g>
         );
       })}
-    </g>
+    </Unread>
   );
 }

@@ -5,6 +5,7 @@ import { usePrint } from "../state/print.ts";
 import { useSay } from "../words/say.ts";
 import { Ground } from "./Ground.tsx";
 import { type HalfShapes, halfShapes } from "./makingShapes.ts";
+import { Scroller } from "./Scroller.tsx";
 import type { Size } from "./view.ts";
 
 type Props = { readonly garment: Garment; readonly size: Size };
@@ -144,14 +145,7 @@ export function MakingPictures({ garment, size }: Props) {
   const wide = size.width / columns;
   const depth = garment.bands.neckband.finishedDepth;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard
-    <div
-      className="board"
-      style={{ overflow: "auto" }}
-      tabIndex={0}
-      role="region"
-      aria-label={say("head.making")}
-    >
+    <Scroller className="board scrolls" label={say("head.making")}>
       <svg
         className="draw"
         style={{ height: Math.max(size.height, tall * rows + 20), touchAction: "auto" }}
@@ -183,6 +177,6 @@ export function MakingPictures({ garment, size }: Props) {
           );
         })}
       </svg>
-    </div>
+    </Scroller>
   );
 }

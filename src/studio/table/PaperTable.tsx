@@ -6,6 +6,7 @@ import { sheetsOf } from "../state/laidOut.ts";
 import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { type Laid, laidPieces, nameOf, type SheetMap, sheetMap } from "./sheetMap.ts";
+import { Unread } from "./Unread.tsx";
 import type { Size } from "./view.ts";
 
 type Props = { readonly made: Made; readonly size: Size };
@@ -29,8 +30,7 @@ function Cells({ map, scale, picked, pick, x, y }: MapProps) {
       cell.page === null ? "sheetBlank" : cell.page === picked ? "sheetPicked" : "sheetUsed";
     const choose = cell.page ? () => cell.page && pick(cell.page) : undefined;
     return (
-      // biome-ignore lint/a11y/useKeyWithClickEvents: the list above the sheet does the same by keyboard
-      // biome-ignore lint/a11y/noStaticElementInteractions: as above
+      // biome-ignore lint/a11y/noStaticElementInteractions: the list above the sheet does the same by keyboard
       <g key={nameOf(cell)} onClick={choose}>
         <rect className={`sheet ${kind}`} x={left} y={top} width={wide} height={tall} />
         {cell.page === null && wide > 70 ? (
@@ -48,7 +48,7 @@ function AssemblyMap(props: MapProps) {
   const { map, laid, x, y, scale } = props;
   const say = useSay();
   return (
-    <g aria-hidden="true">
+    <g>
       <Cells {...props} />
       <g className="mini" pointerEvents="none" transform={`translate(${x} ${y}) scale(${scale})`}>
         {laid.map(({ name, cut, sewn }) => (
@@ -100,7 +100,7 @@ function OneSheet({ page, sheets, laid, x, y, scale }: SheetProps) {
   const bare = MARGIN * scale;
   const square = 50 * scale;
   return (
-    <g aria-hidden="true">
+    <Unread>
       <rect className="sheet sheetUsed" x={x} y={y} width={wide} height={tall} />
       <clipPath id="onSheet">
         <rect x={x + bare} y={y + bare} width={wide - 2 * bare} height={tall - 2 * bare} />
@@ -143,7 +143,7 @@ function OneSheet({ page, sheets, laid, x, y, scale }: SheetProps) {
           {say("paper.test")}
         </text>
       ) : null}
-    </g>
+    </Unread>
   );
 }
 

@@ -39,9 +39,7 @@ export const PieceLines = memo(function PieceLines(props: Props) {
   return (
     <g transform={`translate(${frame.x} ${frame.y}) scale(${frame.scale})`}>
       <path className="piece" d={`${shape}Z`} />
-      {isBand(piece) || piece.name === "vInsert" ? (
-        <path d={`${toPathData(sewn)}Z`} fill="url(#ribLines)" />
-      ) : null}
+      {isBand(piece) ? <path d={`${toPathData(sewn)}Z`} fill="url(#ribLines)" /> : null}
       {old.length > 0 ? <path className="old" d={old.map(toPathData).join("")} /> : null}
       {piece.edges.map(({ name, path }) => {
         const at = place(piece.name, name);

@@ -6,6 +6,7 @@ import type { Say } from "../words/say.ts";
 import { Dimension } from "./Dimension.tsx";
 import { type Frame, px, toPx } from "./frame.ts";
 import { cutBox, edgeFigure, foldMark, grainMark, sewBox } from "./marks.ts";
+import { Unread } from "./Unread.tsx";
 
 type Props = {
   readonly piece: Piece;
@@ -61,7 +62,10 @@ function PieceName({ piece, frame, say, print }: Props) {
     );
   }
   const { from, to } = piece.grain;
-  const middle = { x: Math.max(from.x, to.x), y: from.y + (to.y - from.y) * 0.45 };
+  const middle = {
+    x: Math.max(from.x, to.x),
+    y: from.y + (to.y - from.y) * (piece.name === "sleeve" ? 0.62 : 0.45),
+  };
   const { x, y } = toPx(frame, middle);
   return (
     <g>
@@ -130,7 +134,7 @@ function Overall({ piece, frame, print, turnings, low: oldLow }: Props) {
 
 function SleeveSides({ piece, frame, say }: Props) {
   const box = sewBox(piece);
-  const y = toPx(frame, { x: 0, y: 42 }).y;
+  const y = toPx(frame, { x: 0, y: 0 }).y + 24;
   return (["back", "front"] as const).map((side) => {
     const x = toPx(frame, { x: (side === "back" ? box.left : box.right) * 0.6, y: 0 }).x;
     return (
@@ -146,7 +150,7 @@ export function PieceMarks(props: Props) {
   const { piece, frame, dimensions, say } = props;
   const fold = piece.onFold === null ? null : foldMark(piece, frame);
   return (
-    <g pointerEvents="none" aria-hidden="true">
+    <Unread>
       {isBand(piece) || piece.name === "vInsert" ? null : (
         <path className="grain" d={grainMark(piece, frame)} />
       )}
@@ -166,6 +170,6 @@ export function PieceMarks(props: Props) {
       <PieceName {...props} />
       {dimensions ? <Figures {...props} /> : null}
       {dimensions ? <Overall {...props} /> : null}
-    </g>
+    </Unread>
   );
 }

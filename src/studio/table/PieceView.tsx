@@ -46,6 +46,7 @@ export function PieceView(props: Props) {
   const hold = () => put({ heldPiece: held ? null : piece.name });
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset does not go into a drawing
+    // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of a drawing is no control
     <g
       className={`pieceGroup${held ? " isHeld" : ""}`}
       role="group"

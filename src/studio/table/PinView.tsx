@@ -47,7 +47,7 @@ const usePulling = ({ field, way, perMm }: Pin, scale: number) => {
       if (pull.current) putPinBack(pull.current.pull);
       pull.current = null;
     },
-    escape: () => {
+    putBack: () => {
       if (pull.current) putPinBack(pull.current.pull);
       pull.current = null;
     },
@@ -71,7 +71,7 @@ export function PinView({ pin, frame }: Props) {
   const p = usePrint();
   const value = useStudio((s) => fieldOf(field).read(s.history.present)) ?? 0;
   const lit = useStudio((s) => s.lit === field);
-  const { escape, ...pulling } = usePulling(pin, frame.scale);
+  const { putBack, ...pulling } = usePulling(pin, frame.scale);
   const gesture = useRef("");
   const foot = toPx(frame, at);
   const head = { x: foot.x + way.x * SHAFT, y: foot.y + way.y * SHAFT };
@@ -88,7 +88,7 @@ export function PinView({ pin, frame }: Props) {
   const label = labelPlace(way, head, wide);
   const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
     const by = BY[event.key];
-    if (event.key === "Escape") escape();
+    if (event.key === "Escape") putBack();
     if (by === undefined) return;
     event.preventDefault();
     event.stopPropagation();

@@ -35,7 +35,6 @@ export function Ruler({ held, say, print }: Props) {
   const [a, b] = shown;
   return (
     <g>
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: measuring needs a pointer; the lengths stand in the table of facts too */}
       <rect
         width="100%"
         height="100%"

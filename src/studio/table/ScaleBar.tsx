@@ -1,4 +1,5 @@
 import type { Unit } from "../units/unit.ts";
+import { Unread } from "./Unread.tsx";
 
 type Props = {
   readonly x: number;
@@ -25,12 +26,12 @@ export function ScaleBar({ x, y, scale, unit }: Props) {
   }).join("");
   const shown = part === 1 ? text : unit === "in" ? "2 in" : "5 cm";
   return (
-    <g aria-hidden="true" data-scale-bar={mm * part}>
-      <rect className="tapeBit" x={x} y={y} width={width} height="16" />
+    <Unread>
+      <rect className="tapeBit" data-scale-bar={mm * part} x={x} y={y} width={width} height="16" />
       <path className="tapeTick" d={ticks} />
       <text className="label halo" x={x + width + 8} y={y + 13}>
         {shown}
       </text>
-    </g>
+    </Unread>
   );
 }

@@ -7,6 +7,8 @@ export type Slot = {
   readonly name: PieceName;
   readonly box: Box;
   readonly left: number;
+  /** The least width, in px: its name stands over it. */
+  readonly least: number;
   readonly above: number;
   readonly below: number;
 };
@@ -83,7 +85,7 @@ export const arranged = (
         x: x - slot.box.left * scale,
         y: y + slot.above - slot.box.top * scale,
       });
-      x += widthOf(slot) * scale + gap;
+      x += Math.max(widthOf(slot) * scale, slot.least) + gap;
     }
     y += room.pxTall + room.mmTall * scale + rowGap;
   }

@@ -8,7 +8,7 @@ const SMALL: readonly PieceName[] = ["neckband", "cuff", "vInsert"];
 /** Which pieces a chapter lays out, in rows. */
 const ROWS: Readonly<Record<Chapter, readonly (readonly PieceName[])[]>> = {
   measures: [],
-  cloth: [BODY, ["vInsert"]],
+  cloth: [BODY],
   block: [BODY],
   alterations: [BODY, SMALL],
   ribs: [["hemBand"], ["cuff", "vInsert"], ["neckband"]],

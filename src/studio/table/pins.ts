@@ -34,7 +34,7 @@ const pin = (field: ChoiceFieldId, piece: PieceName, hold: Hold | null): readonl
   hold ? [{ field, piece, at: hold.at, way: hold.way, perMm: hold.perMm ?? 1 }] : [];
 
 const hemPlace = (hem: Path | null, way: Point): Hold | null =>
-  hem ? { at: point(startOf(hem).x * 0.45, endOf(hem).y), way } : null;
+  hem ? { at: point(startOf(hem).x * 0.8, endOf(hem).y), way } : null;
 
 const blockPins = ({ block }: Garment): readonly Pin[] => {
   const side = edgeOf(block.front, "side");

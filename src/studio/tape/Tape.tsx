@@ -43,7 +43,7 @@ const step = (event: KeyboardEvent<HTMLElement>): void => {
   const by = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
   if (by === undefined) return;
   const cells = [...event.currentTarget.querySelectorAll<HTMLElement>("li button")];
-  const next = cells[cells.findIndex((cell) => cell === document.activeElement) + by];
+  const next = cells[cells.findIndex((cell) => cell.matches(":focus")) + by];
   if (!next) return;
   event.preventDefault();
   next.focus();

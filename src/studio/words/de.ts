@@ -1,3 +1,10 @@
-import { en, type Words } from "./en.ts";
+import { chapters } from "./de/chapters.ts";
+import { checks } from "./de/checks.ts";
+import { labels } from "./de/labels.ts";
+import { measures } from "./de/measures.ts";
+import { shell } from "./de/shell.ts";
+import { table } from "./de/table.ts";
+import type { Words } from "./en.ts";
 
-export const de: Words = en;
+/** Every word on the screen, in German. Loaded when it is asked for. */
+export const de: Words = { ...shell, ...measures, ...chapters, ...table, ...labels, ...checks };

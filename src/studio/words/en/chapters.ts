@@ -38,7 +38,7 @@ export const chapters = {
   "cloth.preset.jersey": "single jersey",
   "cloth.preset.interlock": "interlock",
   "cloth.preset.ribknit": "rib knit",
-  "cloth.preset.practice": "{name}, {stretch}, common practice",
+  "cloth.preset.practice": "common practice, no source",
   "cloth.preset.note":
     "The share of {name} is common practice, no source. Your own reading goes before it.",
   "cloth.ownNote": "Your own reading. The neckline may open to the head by no more than this.",
@@ -74,7 +74,6 @@ export const chapters = {
   "test.minute": "Reading after one minute",
   "test.hour": "Reading after one hour",
   "test.arc": "Shortest flat arc",
-  "test.width": "Folded width",
   "test.outside":
     "These readings give {stretch} and {recovery}; a rib has 2 to 200 % and 50 to 100 %. Measure again.",
   "test.step.one": "1 Load it",

@@ -31,8 +31,6 @@ export const checks = {
   "limit.most": "at most {limit}",
   "value.apart": "apart {value}",
   "value.turn": "off {value}",
-  "value.ease": "{value}",
   "value.stretch": "stretch {value}",
-  "value.pressure": "{value}",
   "value.plain": "{value}",
 } as const;

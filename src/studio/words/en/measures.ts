@@ -101,7 +101,6 @@ export const measures = {
   "measures.more": "Three more, kept with the body",
   "measures.tapes": "Measures as lengths of tape, at one scale",
   "measures.others": "the other bodies",
-  "measures.estimated": "estimated",
   "measures.source":
     "Estimates: survey of adults, ANSUR II, 2012. Sizes: our own, from the same survey.",
 } as const;

@@ -11,7 +11,7 @@ import {
 } from "./normal.ts";
 
 /** A measure and the rule by which the given ones foretell it. */
-export type Foretelling = {
+type Foretelling = {
   readonly id: MeasureId;
   readonly rule: LinearRule;
   /** What the rule looks at, where that is few; empty where it is all the others given. */

@@ -27,10 +27,6 @@ export type MeasureName = {
   readonly limits: Range;
 };
 type Usual = readonly [low: Mm, middle: Mm, high: Mm];
-/** What to say before the first measure. Common practice, no source. */
-export const BEFORE_MEASURING =
-  "Wear thin clothes and use a tape that has not stretched. Tie a string or belt round the waist and one round the hip, so that the levels stay put. Find the nape bone: bend the head, feel the most prominent bone at the base of the neck, keep a finger on it, lift the head. Measure twice; where the two differ by more than 10 mm, measure again. It goes better with someone to help.";
-
 export const MEASURE_NAMES: Readonly<Record<MeasureId | KeptId, MeasureName>> = {
   height: {
     title: "Height",

@@ -36,7 +36,7 @@ export const SIZE_COLUMNS = [
 export const SIZE_HEIGHTS = ["short", "regular", "tall"] as const;
 
 /** One row a height, in the order of SIZE_HEIGHTS; values in the order of SIZE_COLUMNS. */
-export type SizeRows = Readonly<Record<string, readonly (readonly Mm[])[]>>;
+type SizeRows = Readonly<Record<string, readonly (readonly Mm[])[]>>;
 
 export type SizeTable = {
   readonly sex: Sex;

@@ -82,9 +82,7 @@ describe("a batch", () => {
     }
   });
 
-  test("replaces what an earlier run wrote, and touches nothing else", {
-    timeout: PROCESSES,
-  }, () => {
+  test("replaces what an earlier run wrote, and touches nothing else", () => {
     const out = folder();
     mkdirSync(join(out, "a"));
     writeFileSync(join(out, "a", "notes.txt"), "mine");

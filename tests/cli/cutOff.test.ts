@@ -33,9 +33,7 @@ describe("a run that is cut off", () => {
     },
   );
 
-  test("by force leaves no half file, and the next run clears up", {
-    timeout: PROCESSES,
-  }, async () => {
+  test("by force leaves no half file, and the next run clears up", async () => {
     const out = join(folder(), "out");
     expect(await cutOff(out, "SIGKILL")).toEqual({ code: null, signal: "SIGKILL" });
     bodiesAreWhole(out);

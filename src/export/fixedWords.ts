@@ -24,7 +24,7 @@ export type FixedWord = {
 };
 
 const SMALL: Mm = 2.5;
-const PLAIN: Mm = 3.2;
+const PLAIN: Mm = 2.9;
 const SIDE: Mm = 5;
 /** From a line to the letters beside it. */
 const OFF: Mm = 1.6;
@@ -45,7 +45,7 @@ const readingOf = (from: Point, to: Point): Degrees =>
 
 const grainWord = ({ grain: { from, to } }: Piece): FixedWord => {
   const turn = readingOf(from, to);
-  const shares = [0.5, 0.32, 0.68];
+  const shares = [0.5, 0.3, 0.7];
   const places = shares.flatMap((share) => [
     beside(along(from, to, share), turn, PLAIN, "over"),
     beside(along(from, to, share), turn, PLAIN, "under"),
@@ -72,7 +72,12 @@ const bandWords = (piece: Piece, garment: SheetSubject["garment"]): readonly Fix
   return notchPlaces(piece).map(({ at }, i) => {
     const text = words[i] ?? "";
     const middle = plus(at, { x: 0, y: OFF + widthOf(text, SMALL) / 2 });
-    const places = [beside(middle, -90, SMALL, "under"), beside(middle, -90, SMALL, "over")];
+    const aside = plus(middle, { x: OFF, y: 0 });
+    const places = [
+      beside(middle, -90, SMALL, "under"),
+      beside(middle, -90, SMALL, "over"),
+      beside(aside, -90, SMALL, "under"),
+    ];
     return { text, size: SMALL, strong: false, places };
   });
 };

@@ -7,7 +7,7 @@ import { flattened } from "./flatten.ts";
 /** The layout is looked at in squares of this size. */
 const CELL: Mm = 2;
 /** Lines are walked in steps short enough that they miss no square they run through by much. */
-const STEP: Mm = 0.7;
+const STEP: Mm = 1;
 const WITHIN: Mm = 0.3;
 
 /** Where lines run in a layout: how many squares with ink lie above and left of each corner. */
@@ -19,17 +19,26 @@ const inkAt = ({ across, down, sums }: Ink, column: number, row: number): number
   return sums[r * (across + 1) + c] ?? 0;
 };
 
-/** How many squares with ink a rectangle touches. */
-export const inkIn = (ink: Ink, { left, top, right, bottom }: Box): number => {
-  const [c0, r0] = [Math.floor(left / CELL), Math.floor(top / CELL)];
-  const [c1, r1] = [Math.floor(right / CELL) + 1, Math.floor(bottom / CELL) + 1];
+/** How many squares with ink a rectangle touches, or one that is `by` larger on each side. */
+export const inkIn = (ink: Ink, { left, top, right, bottom }: Box, by: Mm = 0): number => {
+  const [c0, r0] = [Math.floor((left - by) / CELL), Math.floor((top - by) / CELL)];
+  const [c1, r1] = [Math.floor((right + by) / CELL) + 1, Math.floor((bottom + by) / CELL) + 1];
   return inkAt(ink, c1, r1) - inkAt(ink, c0, r1) - inkAt(ink, c1, r0) + inkAt(ink, c0, r0);
 };
 
-const walk = (from: Point, to: Point, at: (x: Mm, y: Mm) => void): void => {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const steps = Math.max(1, Math.ceil(Math.sqrt(dx * dx + dy * dy) / STEP));
-  for (let i = 0; i <= steps; i++) at(from.x + (dx * i) / steps, from.y + (dy * i) / steps);
+/** Puts a 1 in every square that a run of points goes through. The layout has no point below 0. */
+const blot = (sums: Int32Array, row: number, points: readonly Point[]): void => {
+  let from: Point | null = null;
+  for (const to of points) {
+    const start = from ?? to;
+    const [dx, dy] = [to.x - start.x, to.y - start.y];
+    const steps = Math.max(1, Math.ceil(Math.sqrt(dx * dx + dy * dy) / STEP));
+    for (let i = 0; i <= steps; i++) {
+      const column = Math.floor((start.x + (dx * i) / steps) / CELL) + 1;
+      sums[(Math.floor((start.y + (dy * i) / steps) / CELL) + 1) * row + column] = 1;
+    }
+    from = to;
+  }
 };
 
 /** Looks where lines run. The layout reaches from (0, 0) to (width, height). */
@@ -37,17 +46,7 @@ export const inkOf = (lines: readonly Path[], width: Mm, height: Mm): Ink => {
   const [across, down] = [Math.ceil(width / CELL) + 1, Math.ceil(height / CELL) + 1];
   const row = across + 1;
   const sums = new Int32Array(row * (down + 1));
-  const blot = (x: Mm, y: Mm): void => {
-    const [c, r] = [Math.floor(x / CELL) + 1, Math.floor(y / CELL) + 1];
-    if (c > 0 && r > 0 && c <= across && r <= down) sums[r * row + c] = 1;
-  };
-  for (const path of lines) {
-    let from: Point | null = null;
-    for (const to of flattened(path, WITHIN)) {
-      if (from) walk(from, to, blot);
-      from = to;
-    }
-  }
+  for (const path of lines) blot(sums, row, flattened(path, WITHIN));
   for (let r = 1; r <= down; r++) {
     let inRow = 0;
     for (let at = r * row + 1; at <= r * row + across; at++) {

@@ -28,20 +28,36 @@ export type Label = {
   readonly beside: boolean;
 };
 
-type Size = { readonly title: Mm; readonly text: Mm; readonly wide: Mm };
+/** A way to set a label: what of it stands on lines of its own, how large, and how it reads. */
+type Setting = {
+  readonly title: Mm;
+  readonly text: Mm;
+  /** The facts are broken to this width. */
+  readonly wide: Mm;
+  /** Facts each on lines of their own; all on one line; or on the title's line. */
+  readonly lines: "each" | "one" | "none";
+  readonly turn: 0 | 90;
+};
 
-/** From large to small: the first that fits is taken. */
-const SIZES: readonly Size[] = [
-  { title: 9, text: 3.6, wide: 84 },
-  { title: 7, text: 3.2, wide: 70 },
-  { title: 5.5, text: 2.8, wide: 160 },
-  { title: 4.5, text: 2.6, wide: 60 },
-  { title: 4, text: 2.5, wide: 34 },
+/** From the best to read to the smallest. The first that fits in the piece is taken. */
+const SETTINGS: readonly Setting[] = [
+  { title: 9, text: 3.6, wide: 84, lines: "each", turn: 0 },
+  { title: 7, text: 3.2, wide: 66, lines: "each", turn: 0 },
+  { title: 5.5, text: 2.9, wide: 56, lines: "each", turn: 0 },
+  { title: 9, text: 3.6, wide: 130, lines: "each", turn: 90 },
+  { title: 7, text: 3.2, wide: 130, lines: "each", turn: 90 },
+  { title: 5.5, text: 2.9, wide: 44, lines: "each", turn: 0 },
+  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 0 },
+  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 90 },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 0 },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 90 },
 ];
+/** Where none of them fits, the label stands beside its piece. */
+const BESIDE: Setting = { title: 4, text: 2.5, wide: 40, lines: "each", turn: 0 };
 /** Free on all sides of a label. */
 const CLEAR: Mm = 2;
 /** Labels are tried at places this far apart. */
-const STRIDE: Mm = 4;
+const STRIDE: Mm = 5;
 /** How far beside a piece that is too small for it a label may stand. */
 const NEAR: Mm = 70;
 /** Sheets overlap here; a label that lies across a joint is read only when they are joined. */
@@ -49,11 +65,18 @@ const JOINT: Mm = 10;
 /** Weighs more than any way within a sheet. */
 const ACROSS_A_JOINT = 2000;
 
-const labelBlock = (piece: Piece, subject: SheetSubject, { title, text, wide }: Size): TextBlock =>
-  blockOf([
+const labelBlock = (piece: Piece, subject: SheetSubject, setting: Setting): TextBlock => {
+  const { title, text, wide, lines } = setting;
+  const facts = pieceFacts(piece, subject);
+  const own = lines === "each" ? facts : [facts.join(". ")];
+  if (lines === "none") {
+    return blockOf([{ text: `${titleOf(piece)}. ${own.join("")}`, size: title, strong: false }]);
+  }
+  return blockOf([
     { text: titleOf(piece), size: title, strong: true },
-    ...pieceFacts(piece, subject).flatMap((fact) => plainLines(fact, text, wide)),
+    ...own.flatMap((fact) => plainLines(fact, text, wide)),
   ]);
+};
 
 const middleOf = ({ left, top, right, bottom }: Box): Point => ({
   x: (left + right) / 2,
@@ -80,33 +103,36 @@ const isPrinted = (box: Box, windows: readonly Box[]): boolean =>
     windows.some((w) => x >= w.left && x <= w.right && y >= w.top && y <= w.bottom),
   );
 
-const isClear = (box: Box, { ink, taken }: LabelRoom): boolean => {
+const isApart = (box: Box, { taken }: LabelRoom): boolean => {
   const wide = grown(box, CLEAR);
-  return inkIn(ink, wide) === 0 && !taken.some((other) => meets(other, wide));
+  return !taken.some((other) => meets(other, wide));
 };
 
-/** How far a place is from where it is wanted; far more where it lies across a joint. */
-const costOf = (box: Box, wanted: Point, windows: readonly Box[]): number => {
-  const { x, y } = middleOf(box);
-  const whole = windows.some((w) => isWithin(box, grown(w, -JOINT)));
-  return Math.hypot(x - wanted.x, y - wanted.y) + (whole ? 0 : ACROSS_A_JOINT);
+/** Where and how large a label may stand. */
+type Search = {
+  readonly field: Box;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** Whether a clear box is in the right place. */
+  readonly isRight: (box: Box) => boolean;
 };
 
-/** The cheapest clear place for a box of this size within `field`, or null. */
-const bestPlace = (
-  field: Box,
-  size: readonly [width: Mm, height: Mm],
-  isRight: (box: Box) => boolean,
-  room: LabelRoom,
-): Box | null => {
-  const wanted = middleOf(boxRound(room.outline));
+/** The cheapest clear place: near the middle of the piece, and whole on one sheet if it can be. */
+const bestPlace = ({ field, width, height, isRight }: Search, room: LabelRoom): Box | null => {
+  const { x, y } = middleOf(boxRound(room.outline));
+  const inner = room.windows.map((window) => grown(window, -JOINT));
   let best: Box | null = null;
   let least = Infinity;
-  for (let top = field.top; top + size[1] <= field.bottom; top += STRIDE) {
-    for (let left = field.left; left + size[0] <= field.right; left += STRIDE) {
-      const box = { left, top, right: left + size[0], bottom: top + size[1] };
-      const cost = costOf(box, wanted, room.windows);
-      if (cost >= least || !isClear(box, room) || !isRight(box)) continue;
+  for (let top = field.top; top + height <= field.bottom; top += STRIDE) {
+    const dy = top + height / 2 - y;
+    for (let left = field.left; left + width <= field.right; left += STRIDE) {
+      const dx = left + width / 2 - x;
+      const away = Math.sqrt(dx * dx + dy * dy);
+      if (away >= least) continue;
+      const box = { left, top, right: left + width, bottom: top + height };
+      if (inkIn(room.ink, box, CLEAR) > 0) continue;
+      const cost = away + (inner.some((window) => isWithin(box, window)) ? 0 : ACROSS_A_JOINT);
+      if (cost >= least || !isApart(box, room) || !isRight(box)) continue;
       [best, least] = [box, cost];
     }
   }
@@ -118,34 +144,32 @@ const labelAt = (block: TextBlock, box: Box, turn: 0 | 90, beside: boolean): Lab
   return { words: wordsAt(block, corner, turn), box, beside };
 };
 
-/** Inside the piece, upright or read down the sheet, in the largest size that fits. */
-const labelInside = (blocks: readonly TextBlock[], room: LabelRoom): Label | null => {
+/** Inside the piece, in the first setting that fits. */
+const labelInside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null => {
   const field = boxRound(room.outline);
   const isRight = (box: Box): boolean =>
     isPrinted(box, room.windows) && isInside(room.outline, middleOf(box));
-  for (const block of blocks) {
-    for (const turn of [0, 90] as const) {
-      const { width, height } = block;
-      const box = bestPlace(field, turn === 0 ? [width, height] : [height, width], isRight, room);
-      if (box) return labelAt(block, box, turn, false);
-    }
+  for (const setting of SETTINGS) {
+    const block = labelBlock(piece, subject, setting);
+    const across = setting.turn === 0;
+    const [width, height] = across ? [block.width, block.height] : [block.height, block.width];
+    const box = bestPlace({ field, width, height, isRight }, room);
+    if (box) return labelAt(block, box, setting.turn, false);
   }
   return null;
 };
 
 /** Outside every piece, as near to its own as there is room. */
-const labelBeside = (block: TextBlock, room: LabelRoom): Label | null => {
+const labelBeside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null => {
   const field = grown(boxRound(room.outline), NEAR);
   const isRight = (box: Box): boolean =>
     isPrinted(box, room.windows) &&
     !room.outlines.some((outline) => isInside(outline, middleOf(box)));
-  const box = bestPlace(field, [block.width, block.height], isRight, room);
+  const block = labelBlock(piece, subject, BESIDE);
+  const box = bestPlace({ field, width: block.width, height: block.height, isRight }, room);
   return box ? labelAt(block, box, 0, true) : null;
 };
 
 /** A piece's title and what must be known to cut it, clear of all lines; null: nowhere is room. */
-export const pieceLabel = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null => {
-  const blocks = SIZES.map((size) => labelBlock(piece, subject, size));
-  const smallest = blocks[blocks.length - 1];
-  return labelInside(blocks, room) ?? (smallest ? labelBeside(smallest, room) : null);
-};
+export const pieceLabel = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null =>
+  labelInside(piece, subject, room) ?? labelBeside(piece, subject, room);

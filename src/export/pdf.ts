@@ -36,9 +36,7 @@ const scaleOps = (grid: Grid, pdf: PdfFile): string => {
   return parts
     .map(({ art, at }) => {
       const box = { left: -1, top: -1, right: windowWidth, bottom: windowHeight };
-      const form = pdf.addForm(box, artOps({ shapes: art.shapes, words: [] }, pdf.encode));
-      const words = artOps({ shapes: [], words: art.words }, pdf.encode);
-      return movedOps(`${form}\n${words}`, at);
+      return movedOps(pdf.addForm(box, artOps(art, pdf.encode)), at);
     })
     .join("\n");
 };

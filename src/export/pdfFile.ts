@@ -111,7 +111,9 @@ const encoder = (doc: jsPDF): Encode => {
 const bytesOf = (doc: jsPDF, dated: boolean): Uint8Array => {
   const entry = `/CreationDate (${NO_DATE})`;
   const text = dated ? doc.output() : doc.output().replace(entry, " ".repeat(entry.length));
-  return Uint8Array.from({ length: text.length }, (_, i) => text.charCodeAt(i));
+  const bytes = new Uint8Array(text.length);
+  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
+  return bytes;
 };
 
 /** A frame in millimetres from the upper left corner of the page, y down, in thin black lines. */

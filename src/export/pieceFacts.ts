@@ -2,6 +2,7 @@ import type { Band } from "../bands/band.ts";
 import type { Choices } from "../drafting/choices.ts";
 import type { Piece } from "../drafting/piece.ts";
 import { asMm } from "../drafting/words.ts";
+import type { Mm } from "../geometry/units.ts";
 import { CUFF_MARKS, HEM_MARKS, MARK_WORDS, PIECE_TITLES } from "./data/pieceWords.ts";
 import type { SheetSubject } from "./subject.ts";
 
@@ -13,8 +14,11 @@ export const bodyName = ({ id, name, size }: SheetSubject["body"]): string => {
 
 export const titleOf = ({ name }: Piece): string => PIECE_TITLES[name].title;
 
-/** "Cut 2, a mirrored pair". */
-export const cuttingOf = ({ name, cut }: Piece): string => `Cut ${cut}${PIECE_TITLES[name].how}`;
+/** "Cut 2 from body cloth, a mirrored pair". */
+const cuttingOf = ({ name, cut }: Piece): string => {
+  const { cloth, how } = PIECE_TITLES[name];
+  return `Cut ${cut} from ${cloth}${how}`;
+};
 
 /** The band that a piece is cut for, or null where it is no band. */
 export const bandOf = ({ name }: Piece, { bands }: SheetSubject["garment"]): Band | null => {
@@ -23,27 +27,29 @@ export const bandOf = ({ name }: Piece, { bands }: SheetSubject["garment"]): Ban
   return name === "hemBand" ? bands.hemBand : null;
 };
 
-/** "1022.7 × 165.1 mm": the unit once. */
-export const asSize = (length: number, height: number): string =>
-  `${asMm(length).replace(/\s*mm$/, "")} × ${asMm(height)}`;
+/** A half is rounded up, as on paper, though 6.35 stands a little lower in the machine. */
+const asTenths = (length: Mm): string => asMm(length + 1e-9);
+
+/** "1022.7 × 165.1 mm", on one line. */
+export const asSize = (length: Mm, height: Mm): string =>
+  `${asTenths(length).replace(/\s*mm$/, "")}\u00a0×\u00a0${asTenths(height)}`;
 
 /** The turnings that a body piece already has, by name. */
 const turningsOf = ({ name }: Piece, { allowances, alterations }: Choices): string => {
   const { raglan, side, underarm, bands } = allowances;
   const v = alterations.vInsert.allowance;
-  if (name === "vInsert") return `V ${asMm(v)}, top ${asMm(bands)}`;
+  if (name === "vInsert") return `V ${asTenths(v)}, top ${asTenths(bands)}`;
   if (name === "sleeve") {
-    return `raglan ${asMm(raglan)}, underarm ${asMm(underarm)}, neck and wrist ${asMm(bands)}`;
+    return `raglan ${asTenths(raglan)}, underarm ${asTenths(underarm)}, neck and wrist ${asTenths(bands)}`;
   }
-  const inset = name === "front" && alterations.vInsert.on ? `, V ${asMm(v)}` : "";
-  return `raglan ${asMm(raglan)}, side ${asMm(side)}, neck and hem ${asMm(bands)}${inset}`;
+  const inset = name === "front" && alterations.vInsert.on ? `, V ${asTenths(v)}` : "";
+  return `raglan ${asTenths(raglan)}, side ${asTenths(side)}, neck and hem ${asTenths(bands)}${inset}`;
 };
 
 /** What stands under a piece's title, the most needed first. */
 export const pieceFacts = (piece: Piece, { body, garment }: SheetSubject): readonly string[] => {
-  const { cloth } = PIECE_TITLES[piece.name];
   const band = bandOf(piece, garment);
-  const cutting = `${cuttingOf(piece)}, ${cloth}`;
+  const cutting = cuttingOf(piece);
   if (band) {
     const size = `Cut size ${asSize(band.cutLength, band.cutHeight)}`;
     const finished = `finished ${asSize(band.finishedLength, band.finishedDepth)}`;

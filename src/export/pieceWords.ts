@@ -1,7 +1,7 @@
 import type { Piece } from "../drafting/piece.ts";
 import type { Box } from "../geometry/outline.ts";
 import { straight } from "../geometry/path.ts";
-import { apart, type Point } from "../geometry/point.ts";
+import { along, apart, dot, minus, type Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
 import { type FixedWord, fixedWords } from "./fixedWords.ts";
@@ -10,7 +10,7 @@ import type { Stroke } from "./pieceLines.ts";
 import { placedPoint } from "./placing.ts";
 import type { Placement } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
-import { boxOf, grown, meets, type Word } from "./word.ts";
+import { boxOf, grown, isWithin, meets, type Word } from "./word.ts";
 
 /** What the words of one piece must keep clear of. */
 export type WordRoom = LabelRoom & {
@@ -29,34 +29,50 @@ export type PieceWords = {
 /** Free round a word that stands beside a line. */
 const CLEAR: Mm = 0.5;
 
-/** A word at the first of its places that is clear of the piece's lines and of other words. */
+/**
+ * A word at the first of its places that is clear of the piece's lines and of other words, and whole
+ * on one sheet where any is.
+ */
 const setBeside = (
   { text, size, strong, places }: FixedWord,
-  { placement, chords }: WordRoom,
+  { placement, chords, windows }: WordRoom,
   taken: readonly Box[],
 ): Word | null => {
+  let across: Word | null = null;
   for (const { at, turn } of places) {
     const { x, y } = placedPoint(placement, at);
     const word: Word = { text, x, y, size, turn: turn + placement.turn, from: "middle", strong };
     const box = grown(boxOf(word), CLEAR);
-    if (!anyCrosses(chords, box) && !taken.some((other) => meets(other, box))) return word;
+    if (anyCrosses(chords, box) || taken.some((other) => meets(other, box))) continue;
+    if (windows.some((window) => isWithin(box, window))) return word;
+    across ??= word;
   }
-  return null;
+  return across;
 };
 
-/** From the label's nearer edge to the nearest point of the cut line. */
+/** The point of the straight from `a` to `b` that is nearest to `p`. */
+const nearestOn = (a: Point, b: Point, p: Point): Point => {
+  const [way, size] = [minus(b, a), apart(a, b)];
+  const share = size === 0 ? 0 : dot(minus(p, a), way) / (size * size);
+  return along(a, b, Math.min(1, Math.max(0, share)));
+};
+
+/** From the label's nearer side to the nearest point of the cut line. */
 const leaderOf = (
   { left, top, right, bottom }: Box,
   outline: readonly Point[],
 ): readonly Stroke[] => {
-  const middle = (top + bottom) / 2;
+  const middle = { x: (left + right) / 2, y: (top + bottom) / 2 };
   const starts = [
-    { x: left - CLEAR, y: middle },
-    { x: right + CLEAR, y: middle },
+    { x: left - CLEAR, y: middle.y },
+    { x: right + CLEAR, y: middle.y },
+    { x: middle.x, y: top - CLEAR },
+    { x: middle.x, y: bottom + CLEAR },
   ];
   let best: readonly [Point, Point] | null = null;
   for (const start of starts) {
-    for (const end of outline) {
+    for (const [i, to] of outline.entries()) {
+      const end = nearestOn(outline[i - 1] ?? to, to, start);
       if (!best || apart(start, end) < apart(...best)) best = [start, end];
     }
   }

@@ -32,7 +32,7 @@ const NAME: Mm = 8;
 const NAME_TEXT: Mm = 2.8;
 /** Places for furniture are tried so far apart. */
 const STRIDE: Mm = 3;
-const CLEAR: Mm = 1.5;
+const CLEAR: Mm = 2.5;
 
 /** Ink and words that furniture should keep clear of. */
 type Taken = { readonly scene: SheetScene; readonly boxes: readonly Box[] };
@@ -109,7 +109,7 @@ const jointsOf = (scene: SheetScene): readonly Joint[] => {
   return joints.flatMap(({ name, ...joint }) => {
     if (name === null) return [];
     const trims = joint.side === "left" || joint.side === "above";
-    return [{ ...joint, word: trims ? `cut off here, lay on ${name}` : `${name} lies here` }];
+    return [{ ...joint, word: trims ? `cut off here, lay on ${name}` : `to ${name}` }];
   });
 };
 
@@ -119,11 +119,13 @@ const stripPlaces = ({ side, from, to, word }: Joint): readonly Word[] => {
   const outside = side === "left" || side === "above" ? -1.5 : 3.2;
   const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
   const late = side === "right" || side === "below";
-  const shares = late ? [] : [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
   const half = widthOf(word, STRIP_WORD) / 2;
   // Along the foot and the right the scale comes first; what it leaves free lies at its end.
-  const ends = late ? [length - JOINT_IN - DIAMOND - 1 - half] : [];
-  return [...shares.map((share) => share * length), ...ends].map((along) =>
+  const end = length - JOINT_IN - DIAMOND - 1 - half;
+  const places = late
+    ? [0, 6, 12, 18, 24, 30].map((back) => end - back)
+    : [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) => share * length);
+  return places.map((along) =>
     wordOf(
       word,
       down

@@ -16,14 +16,20 @@ export type Word = {
 };
 
 const SPACE = 32;
+const TILDE = 126;
 
 /** Accents are laid over their letter and take no room of their own. */
 const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
 
+const isPlain = (text: string): boolean => {
+  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > TILDE) return false;
+  return true;
+};
+
 /** How wide a text is set. Right for plain letters, never too little for any that can be printed. */
 export const widthOf = (text: string, size: Mm): Mm => {
   let thousandths = 0;
-  for (const letter of plainLetters(text)) {
+  for (const letter of isPlain(text) ? text : plainLetters(text)) {
     thousandths += LETTER_WIDTHS[(letter.codePointAt(0) ?? 0) - SPACE] ?? OTHER_WIDTH;
   }
   return (thousandths * size) / 1000;

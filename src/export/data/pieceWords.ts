@@ -4,14 +4,14 @@ import type { PieceName } from "../../drafting/piece.ts";
 type PieceTitle = {
   readonly title: string;
   readonly cloth: "body cloth" | "rib";
-  /** How it is cut; "Cut 2" stands before it. */
+  /** How it is cut; what from stands before it. */
   readonly how: string;
 };
 
 /** What each piece is called on paper, what it is cut from and how. */
 export const PIECE_TITLES: Readonly<Record<PieceName, PieceTitle>> = {
-  front: { title: "Front", cloth: "body cloth", how: " on the fold" },
-  back: { title: "Back", cloth: "body cloth", how: " on the fold" },
+  front: { title: "Front", cloth: "body cloth", how: ", on the fold" },
+  back: { title: "Back", cloth: "body cloth", how: ", on the fold" },
   sleeve: { title: "Sleeve", cloth: "body cloth", how: ", a mirrored pair" },
   vInsert: { title: "V-insert", cloth: "body cloth", how: "" },
   neckband: { title: "Neckband", cloth: "rib", how: ", stretch along its length" },

@@ -1,5 +1,13 @@
 import { randomBytes } from "node:crypto";
-import { mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  mkdirSync,
+  readdirSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { codeOf } from "./fileWords.ts";
 
@@ -61,33 +69,42 @@ const discard = (path: string): void => rmSync(path, { recursive: true, force: t
 const isFolder = (path: string): boolean =>
   statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
-/** Writes the files under an unfinished name, hands that over to be put in place, and clears up. */
-const staged = (stage: string, files: Files, place: (stage: string) => void): void => {
+/** Writes the files under an unfinished name and hands that over to be put in place. */
+const staged = (stage: string, files: Files, place: () => void): void => {
   try {
     mkdirSync(stage);
     for (const [name, content] of Object.entries(files)) writeFileSync(join(stage, name), content);
-    place(stage);
-  } finally {
+    place();
+  } catch (error) {
     discard(stage);
+    throw error;
   }
 };
 
 const moveEach = (files: Files, stage: string, folder: string): void => {
   for (const name of Object.keys(files)) renameSync(join(stage, name), join(folder, name));
+  rmdirSync(stage);
 };
 
 /**
  * Puts whole files into a folder that is there: they are written aside first, so that a run that is
  * cut off leaves no half file under a final name. Files of the same names are replaced.
  */
-export const writeInto = (folder: string, files: Files, mark: RunMark): void =>
-  staged(join(folder, mark), files, (stage) => moveEach(files, stage, folder));
+export const writeInto = (folder: string, files: Files, mark: RunMark): void => {
+  const stage = join(folder, mark);
+  staged(stage, files, () => moveEach(files, stage, folder));
+};
 
 /** The same for a folder of its own inside `parent`: a new one appears with all its files at once. */
 export const writeFolder = (parent: string, name: string, files: Files, mark: RunMark): void => {
-  const folder = join(parent, name);
-  staged(join(parent, `${mark}-${name}`), files, (stage) => {
-    if (isFolder(folder)) moveEach(files, stage, folder);
-    else renameSync(stage, folder);
+  const [folder, stage] = [join(parent, name), join(parent, `${mark}-${name}`)];
+  staged(stage, files, () => {
+    try {
+      renameSync(stage, folder);
+    } catch (error) {
+      // Most often there is none yet, so it is not asked for beforehand.
+      if (!isFolder(folder)) throw error;
+      moveEach(files, stage, folder);
+    }
   });
 };

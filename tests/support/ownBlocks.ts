@@ -41,13 +41,17 @@ const inThree = (path: Path): Path => {
   return joined(first, straight(startOf(middle), endOf(middle)), last);
 };
 
-const bodyWith = (body: BodyEdges, edge: (path: Path, name: string) => Path): BodyEdges => ({
-  neckline: edge(body.neckline, "neckline"),
-  raglan: edge(body.raglan, "raglan"),
-  side: edge(body.side, "side"),
-  hem: edge(body.hem, "hem"),
-  centre: body.centre,
-});
+const bodyWith = (body: BodyEdges, edge: (path: Path, name: string) => Path): BodyEdges => {
+  const neckline = edge(body.neckline, "neckline");
+  const hem = edge(body.hem, "hem");
+  return {
+    neckline,
+    raglan: edge(body.raglan, "raglan"),
+    side: edge(body.side, "side"),
+    hem,
+    centre: straight(endOf(hem), startOf(neckline)),
+  };
+};
 
 const sleeveWith = (
   sleeve: SleeveEdges,

@@ -82,7 +82,13 @@ export const samplesOf = (stretches: readonly Stretch[], step: number): readonly
 export type Polyline = Float64Array;
 
 export const polylineOf = (stretches: readonly Stretch[], step: number): Polyline =>
-  Float64Array.from(samplesOf(stretches, step).flatMap(({ spot }) => [...spot]));
+  Float64Array.from(
+    stretches.flatMap((stretch) =>
+      stretch.length === 2
+        ? stretch.flatMap((spot) => [...spot])
+        : samplesOf([stretch], step).flatMap(({ spot }) => [...spot]),
+    ),
+  );
 
 /** How far a spot lies from the nearest straight of a polyline. */
 export const distanceTo = (polyline: Polyline, [x, y]: Spot): number => {

@@ -29,23 +29,27 @@ export type BodyFiles = {
   readonly summary: string;
 };
 
-/** Everything that leaves the program for one body. The same body and job give the same bytes. */
-export const filesOf = async (body: Body, job: Job): Promise<BodyFiles> => {
+/**
+ * Everything that leaves the program for one body, or for a standard size in its place. The same
+ * body and job give the same bytes.
+ */
+export const filesOf = async (body: Body, job: Job, size?: string): Promise<BodyFiles> => {
   const { font, date } = job;
   const made = make(body, job.choices, job.block);
   const sheets = layOut(made.garment.pieces, job.paper);
   const summary = summaryLine(summaryOf(made, sheets.count));
   const report = { "report.json": reportText(made, sheets) };
   if (font === null) return { made, summary, files: report };
-  const pdf = await toPdf(made, sheets, { font, ...(date === null ? {} : { date }) });
+  const subject = size === undefined ? made : { ...made, body: { ...made.body, size } };
+  const pdf = await toPdf(subject, sheets, { font, ...(date === null ? {} : { date }) });
   return {
     made,
     summary,
     files: {
       ...report,
       "pattern.pdf": pdf,
-      "pattern.svg": toSvg(made, sheets),
-      "pattern.dxf": toDxf(made, sheets),
+      "pattern.svg": toSvg(subject, sheets),
+      "pattern.dxf": toDxf(subject, sheets),
     },
   };
 };

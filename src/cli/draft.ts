@@ -43,7 +43,8 @@ export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitSt
   for (const notice of ageNotice([body.is])) voice.err(`${notice}\n`);
   const { paper, date, out } = command;
   const job = { choices: choices.is, block: block.is, paper, date, font: printFont() };
-  const { made, files } = await filesOf(body.is, job);
+  const size = "size" in command.body ? body.is.id : undefined;
+  const { made, files } = await filesOf(body.is, job, size);
   const status = write(out, files, voice);
   if (status !== DONE) return status;
   voice.err(`${made.body.id}: ${worstVerdict(made.checks)}, in ${out}\n`);

@@ -4,7 +4,7 @@ import type { Fault } from "../drafting/fault.ts";
 import type { Body } from "../drafting/measures.ts";
 import { readOwnBlock } from "../drafting/ownBlock.ts";
 import type { Block } from "../drafting/piece.ts";
-import { bodyOfSize, sizeNames } from "../drafting/sizes.ts";
+import { sizeNames, sizeOf } from "../drafting/sizes.ts";
 import { readBlockFile } from "../project/blockSchema.ts";
 import { type BodiesRead, readBodies } from "../project/bodiesCsv.ts";
 import { readBody } from "../project/bodySchema.ts";
@@ -51,9 +51,12 @@ export const bodyFrom = (file: string): Input<Body> => {
   return "fault" in body ? { faults: [body.fault], notices } : good(body.body, notices);
 };
 
+const fewSoLarge = (name: string): string =>
+  `${name}: few bodies of the survey are so large, so this size is drawn out from smaller ones. Try it on a toile first.`;
+
 export const bodyOfSizeNamed = (name: string): Input<Body> => {
-  const body = bodyOfSize(name);
-  if (body) return good(body);
+  const size = sizeOf(name);
+  if (size) return good(size.body, size.extrapolated ? [fewSoLarge(size.body.id)] : []);
   const names = sizeNames();
   const meant = nearest(name, names, name.length);
   return bad({

@@ -1,4 +1,4 @@
-import type { Allowances, Fold } from "../drafting/allowances.ts";
+import { type Allowances, tightestFold } from "../drafting/allowances.ts";
 import { toSweatshirt } from "../drafting/alterations/sweatshirt.ts";
 import type { Drafted } from "../drafting/block/raglanBlock.ts";
 import type { Choices } from "../drafting/choices.ts";
@@ -49,12 +49,6 @@ const drawCloth = (
   ...(finished.vInsert ? [drawInsertPiece(finished.vInsert, notches.vInsert, drawing)] : []),
 ];
 
-const tightest = (drawn: readonly DrawnPiece[]): Fold | null =>
-  drawn.reduce<Fold | null>(
-    (least, { fold }) => (fold && (!least || fold.radius < least.radius) ? fold : least),
-    null,
-  );
-
 /**
  * The whole garment from a block: altered, banded, measured and with its cut lines (method 3 to 5).
  * Never fails: what had to be held stands in `rails`. Lengths in mm.
@@ -96,7 +90,7 @@ export const makeGarment = (
     ring,
     bands,
     rails: [...draftRails, ...shirt.rails, ...bandRails],
-    fold: tightest(drawn),
+    fold: tightestFold(drawn.flatMap(({ sides }) => sides)),
     sideSlope: shirt.sideSlope,
   };
 };

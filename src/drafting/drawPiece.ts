@@ -5,20 +5,18 @@ import type { Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
 import {
   type Allowances,
-  type Fold,
   type Side,
   sidesOfBody,
   sidesOfInsert,
   sidesOfSleeve,
-  tightestFold,
 } from "./allowances.ts";
 import { cutLineOf } from "./cutLine.ts";
 import type { Measured } from "./finishedPieces.ts";
 import type { BodyEdges, DrawnEdge, InsertEdges, Notch, Piece, SleeveEdges } from "./piece.ts";
 import { type Growth, grown } from "./shrinkage.ts";
 
-/** A piece as it is cut, and where its allowance folds on itself, if it does. */
-export type DrawnPiece = { readonly piece: Piece; readonly fold: Fold | null };
+/** A piece as it is cut, and the sides that its cut line was drawn from. */
+export type DrawnPiece = { readonly piece: Piece; readonly sides: readonly Side[] };
 
 /** How a piece of body cloth is drawn from its finished lines. */
 export type Drawing = {
@@ -75,10 +73,7 @@ const finish = (plan: Plan): DrawnPiece => {
   const edges = drawEdges(named, plan.paths);
   const notches = movedNotches(plan.notches, edges, finishedLength(named));
   const cutLine = cutLineOf(sides, onFold !== null);
-  return {
-    piece: { name, edges, cutLine, onFold, cut, grain, notches },
-    fold: tightestFold(sides),
-  };
+  return { piece: { name, edges, cutLine, onFold, cut, grain, notches }, sides };
 };
 
 const upright = (x: Mm, top: Mm, bottom: Mm): Grain => ({

@@ -5,10 +5,12 @@ import type { Mm } from "./units.ts";
 
 /** A path of these segments, in order. It is our own mistake to ask for a path of none. */
 export const pathOf = (segments: readonly Segment[]): Path => {
-  const [first, ...rest] = segments;
-  if (!first) throw new Error("A path needs a segment.");
-  return [first, ...rest];
+  // Taken as it is, not copied: this stands in the innermost loops.
+  if (!isPath(segments)) throw new Error("A path needs a segment.");
+  return segments;
 };
+
+const isPath = (segments: readonly Segment[]): segments is Path => segments.length > 0;
 
 export const straight = (start: Point, end: Point): Path => [line(start, end)];
 

@@ -2,8 +2,8 @@ import type { Mm } from "../geometry/units.ts";
 import type { BodyEdges, SleeveEdges } from "./piece.ts";
 
 /** The edges that a maker's own block must draw; a V is cut by us and is never one of them. */
-export type OwnBodyEdge = Exclude<keyof BodyEdges, "v">;
-export type OwnSleeveEdge = keyof SleeveEdges;
+type OwnBodyEdge = Exclude<keyof BodyEdges, "v">;
+type OwnSleeveEdge = keyof SleeveEdges;
 
 /** Lengths of a block file are in this unit, allowances too. */
 export type LengthUnit = "mm" | "cm" | "in";

@@ -19,7 +19,7 @@ export const rangeWords = ({ least, most, unit }: Range): string =>
   `${least} to ${most} ${unit === "mm" ? "mm" : "(0.8 means 80 %)"}`;
 
 /** The path of a value in its file, as a maker would write it: `fit.chestEase`. */
-export const fieldOf = (path: readonly PropertyKey[]): string => path.map(String).join(".");
+const fieldOf = (path: readonly PropertyKey[]): string => path.map(String).join(".");
 
 export const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null && !Array.isArray(value);

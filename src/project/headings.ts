@@ -2,7 +2,7 @@ import { KEPT_IDS, type KeptId, MEASURE_IDS, type MeasureId } from "../drafting/
 import { lettersOff, nearest, plain } from "./nearest.ts";
 
 /** What a body may have beside its measures (contract, "Bodies"). */
-export const PERSON_HEADINGS = ["id", "name", "sex", "age", "unit"] as const;
+const PERSON_HEADINGS = ["id", "name", "sex", "age", "unit"] as const;
 export type PersonHeading = (typeof PERSON_HEADINGS)[number];
 
 export const MEASURE_HEADINGS = [...MEASURE_IDS, ...KEPT_IDS] as const;

@@ -9,7 +9,7 @@ import { onTestFinished, vi } from "vitest";
 vi.setConfig({ testTimeout: 60_000 });
 
 /** The launcher, as `npm run -s ribwright` starts it. */
-export const LAUNCHER = fileURLToPath(new URL("../../bin/ribwright.mjs", import.meta.url));
+const LAUNCHER = fileURLToPath(new URL("../../bin/ribwright.mjs", import.meta.url));
 const COMMAND = [process.execPath, LAUNCHER] as const;
 
 export type Ended = { readonly status: number | null; readonly out: string; readonly err: string };

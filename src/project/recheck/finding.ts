@@ -7,7 +7,7 @@ export type Finding = { readonly where: string; readonly what: string };
 /** Paths carry six decimals, so a length read back may be out by a thousandth (method 1.7). */
 export const SAME_LENGTH: Mm = 0.01;
 /** Ends that are written twice, with four decimals or more, agree to this. */
-export const SAME_POINT: Mm = 0.001;
+const SAME_POINT: Mm = 0.001;
 /** Ratios are compared finer: they are near 1 (method, section 10). */
 export const SAME_RATIO = 0.0005;
 /** Notches that meet, and cut lines at their allowance, may be out by this (method, section 10). */

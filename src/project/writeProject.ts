@@ -1,3 +1,4 @@
+import { KEPT_IDS, MEASURE_IDS } from "../drafting/measures.ts";
 import type { BroughtBlock, Work, WorkBody } from "./work.ts";
 
 /** The version that is written. Older ones are brought up to it when they are read. */
@@ -9,7 +10,13 @@ const bodyForFile = ({ id, name, part, sex, measures }: WorkBody) => ({
   name,
   part,
   sex,
-  measures,
+  // In one order, however they came to be known.
+  measures: Object.fromEntries(
+    [...MEASURE_IDS, ...KEPT_IDS].flatMap((measure) => {
+      const value = measures[measure];
+      return value === undefined ? [] : [[measure, value]];
+    }),
+  ),
 });
 
 /** The block in the file format of its own, so that it can be taken out and used alone. */

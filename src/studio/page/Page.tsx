@@ -8,6 +8,7 @@ import { Measures } from "../chapters/Measures.tsx";
 import { Paper } from "../chapters/Paper.tsx";
 import { Ribs } from "../chapters/Ribs.tsx";
 import { Turnings } from "../chapters/Turnings.tsx";
+import { PageFoot } from "../shell/Foot.tsx";
 import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { Heading } from "./Heading.tsx";
@@ -33,6 +34,7 @@ export function Page() {
       <div key={chapter} className="turned">
         <Heading chapter={chapter} />
         <Sentences />
+        <PageFoot />
       </div>
     </main>
   );

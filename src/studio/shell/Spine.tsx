@@ -1,13 +1,10 @@
 import { type KeyboardEvent, useRef } from "react";
 import { CHAPTERS } from "../chapters/chapters.ts";
-import { copyLink } from "../files/linking.ts";
-import { saveCopy } from "../files/saving.ts";
 import { bodyName, change } from "../state/changes.ts";
 import { goTo } from "../state/going.ts";
-import { put, useStudio, work } from "../state/store.ts";
+import { useStudio, work } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
-import { OpenFile } from "./OpenFile.tsx";
-import { LooksSentence } from "./ViewWords.tsx";
+import { Foot } from "./Foot.tsx";
 
 const MOVES: Readonly<Record<string, (at: number, all: number) => number>> = {
   ArrowDown: (at) => at + 1,
@@ -86,22 +83,7 @@ export function Spine() {
       <Title />
       <div className="bands" />
       <Chapters />
-      <div className="foot">
-        <OpenFile text={say("spine.open")} />
-        <button type="button" onClick={saveCopy}>
-          {say("spine.save")}
-        </button>
-        <button type="button" onClick={copyLink}>
-          {say("spine.link")}
-        </button>
-        <button type="button" onClick={() => put({ atDoors: true })}>
-          {say("spine.first")}
-        </button>
-        <button type="button" onClick={() => put({ keysShown: true })}>
-          {say("spine.help")}
-        </button>
-        <LooksSentence />
-      </div>
+      <Foot />
     </nav>
   );
 }

@@ -23,7 +23,8 @@ export const pullTo = ({ field, from, gesture }: Pull, by: number, fine: boolean
   setNumber(field, Math.min(most, Math.max(least, rest)), gesture);
 };
 
-export const letPinGo = (): void => put({ dragging: false, lit: null });
+/** The pin keeps the focus, and its sentence stays lit, until something else has it. */
+export const letPinGo = (): void => put({ dragging: false });
 
 export const putPinBack = ({ gesture }: Pull): void => {
   dropGesture(gesture);

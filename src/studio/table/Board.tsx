@@ -5,7 +5,7 @@ import { loadFor } from "../fields/tableTest.ts";
 import { usePrint } from "../state/print.ts";
 import { put, useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
-import { hasOldLines, hasTurnings, piecesFor, rowsFor } from "./chapterPieces.ts";
+import { hasOldLines, hasTurnings, NARROW, piecesFor, rowsFor } from "./chapterPieces.ts";
 import { frameOf } from "./frame.ts";
 import { Ground } from "./Ground.tsx";
 import { Ladder } from "./Ladder.tsx";
@@ -24,7 +24,6 @@ import type { Size } from "./view.ts";
 
 type Props = { readonly garment: Garment; readonly drafted: boolean; readonly size: Size };
 
-const NARROW = 480;
 /** The ladders of the Ribs chapter stand under the pieces, so high. */
 const LADDER = 168;
 const LEGEND_FITS = 640;
@@ -49,10 +48,10 @@ const useLights = (garment: Garment) => {
 const useLaidOut = ({ garment, size }: Props) => {
   const chapter = useStudio((s) => s.chapter);
   const oldShown = useStudio((s) => s.oldLines) && hasOldLines(chapter);
-  const dimensions = useStudio((s) => s.dimensions);
+  const dimensions = useStudio((s) => s.dimensions) && size.width >= NARROW;
   const view = useStudio((s) => s.view);
   const narrow = size.width < NARROW;
-  const rows = rowsFor(chapter, piecesFor(chapter, garment), narrow);
+  const rows = rowsFor(chapter, piecesFor(chapter, garment), size.width);
   const oldOf = (piece: Piece) => (oldShown ? oldLinesOf(garment, piece.name) : []);
   const hasStrip = (chapter === "ribs" || chapter === "cloth") && size.height > 420;
   const ladder = hasStrip ? LADDER : 0;
@@ -66,7 +65,7 @@ const useLaidOut = ({ garment, size }: Props) => {
   const held = rows
     .flat()
     .map((piece) => ({ piece, frame: frameOf(arrangement, piece.name, view) }));
-  return { chapter, oldShown, oldOf, ladder, arrangement, held, narrow, view };
+  return { chapter, oldShown, oldOf, ladder, arrangement, held, narrow, view, dimensions };
 };
 
 /** Ribs run across a band: lines so far apart on the screen at every zoom. */
@@ -88,7 +87,8 @@ export function Board(props: Props) {
   const panning = usePanning(board);
   const measuring = useStudio((s) => s.measuring);
   const lights = useLights(garment);
-  const { chapter, oldShown, oldOf, ladder, arrangement, held, narrow, view } = useLaidOut(props);
+  const { chapter, oldShown, oldOf, ladder, arrangement, held, narrow, view, dimensions } =
+    useLaidOut(props);
   const scale = arrangement.scale * (view?.zoom ?? 1);
   const turnings = hasTurnings(chapter);
   return (
@@ -111,6 +111,7 @@ export function Board(props: Props) {
           old={oldOf(piece)}
           turnings={turnings}
           lights={lights}
+          dimensions={dimensions}
           say={say}
           print={print}
         />

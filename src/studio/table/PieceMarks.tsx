@@ -36,6 +36,8 @@ export const cutWords = ({ cut, onFold }: Piece): WordKey => {
 };
 
 const LONG_LINE = 12;
+/** What to cut is written where there is room for it beside the grain, in px. */
+const ROOM_FOR_SUB = 92;
 
 /** A long line broken at the blank nearest its middle. */
 const twoLines = (text: string): readonly string[] => {
@@ -45,7 +47,7 @@ const twoLines = (text: string): readonly string[] => {
 };
 
 /** The name of a body piece stands in it; that of a small one above it. */
-function PieceName({ piece, frame, say, print }: Props) {
+function PieceName({ piece, frame, dimensions, say, print }: Props) {
   const name = say(`piece.${piece.name}`);
   const box = cutBox(piece);
   const sub = say(cutWords(piece));
@@ -56,7 +58,7 @@ function PieceName({ piece, frame, say, print }: Props) {
       <text className="halo" x={px(x)} y={px(y - 10)}>
         <tspan className="pieceName">{name}</tspan>
         <tspan className="pieceSub" dx="10">
-          {isBand(piece) ? `${sub}, ${size}` : sub}
+          {isBand(piece) && !dimensions ? `${sub}, ${size}` : sub}
         </tspan>
       </text>
     );
@@ -67,12 +69,13 @@ function PieceName({ piece, frame, say, print }: Props) {
     y: from.y + (to.y - from.y) * (piece.name === "sleeve" ? 0.62 : 0.45),
   };
   const { x, y } = toPx(frame, middle);
+  const room = (box.right - middle.x) * frame.scale;
   return (
     <g>
       <text className="pieceName haloP" x={px(x + 14)} y={px(y)}>
         {name}
       </text>
-      {twoLines(sub).map((line, i) => (
+      {(room > ROOM_FOR_SUB ? twoLines(sub) : []).map((line, i) => (
         <text key={line} className="pieceSub haloP" x={px(x + 14)} y={px(y + 19 + i * 17)}>
           {line}
         </text>

@@ -23,6 +23,7 @@ type Props = {
   readonly old: readonly Path[];
   readonly turnings: boolean;
   readonly lights: Lights;
+  readonly dimensions: boolean;
   readonly say: Say;
   readonly print: Print;
 };
@@ -40,9 +41,8 @@ const labelOf = ({ piece, turnings, say, print }: Props, held: boolean): string 
 
 /** A piece on the table: it may be held, and says what it is. */
 export function PieceView(props: Props) {
-  const { piece, lights, turnings, frame, old, say, print } = props;
+  const { piece, lights, turnings, dimensions, frame, old, say, print } = props;
   const held = useStudio((s) => s.heldPiece === piece.name);
-  const dimensions = useStudio((s) => s.dimensions);
   const hold = () => put({ heldPiece: held ? null : piece.name });
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset does not go into a drawing

@@ -66,7 +66,7 @@ let keyRuns = 0;
 
 /** A dressmaker's pin: the red head is taken hold of, the shaft points the way it moves. */
 export function PinView({ pin, frame }: Props) {
-  const { field, at, way } = pin;
+  const { field, at, way, head: lean } = pin;
   const say = useSay();
   const p = usePrint();
   const value = useStudio((s) => fieldOf(field).read(s.history.present)) ?? 0;
@@ -74,7 +74,7 @@ export function PinView({ pin, frame }: Props) {
   const { putBack, ...pulling } = usePulling(pin, frame.scale);
   const gesture = useRef("");
   const foot = toPx(frame, at);
-  const head = { x: foot.x + way.x * SHAFT, y: foot.y + way.y * SHAFT };
+  const head = { x: foot.x + lean.x * SHAFT, y: foot.y + lean.y * SHAFT };
   const { least, most } = rangeNow(field, work());
   const shown = printValue(field, value, p);
   const text =
@@ -85,7 +85,7 @@ export function PinView({ pin, frame }: Props) {
         : shown;
   const wide = text.length * 7.2;
   const upright = Math.abs(way.y) > Math.abs(way.x);
-  const label = labelPlace(way, head, wide);
+  const label = labelPlace(lean, head, wide);
   const onKeyDown = (event: KeyboardEvent<SVGGElement>) => {
     const by = BY[event.key];
     if (event.key === "Escape") putBack();
@@ -117,7 +117,7 @@ export function PinView({ pin, frame }: Props) {
     >
       <path
         className="pinShaft"
-        d={`M${px(foot.x - way.x * 9)} ${px(foot.y - way.y * 9)}L${px(head.x)} ${px(head.y)}`}
+        d={`M${px(foot.x - lean.x * 9)} ${px(foot.y - lean.y * 9)}L${px(head.x)} ${px(head.y)}`}
       />
       <circle className="ring" cx={px(head.x)} cy={px(head.y)} r="12" />
       <circle className="pinHead" cx={px(head.x)} cy={px(head.y)} r="6.5" />

@@ -59,7 +59,7 @@ function TapeRow({ id, y, tall, left, scale, value, guess, others }: RowProps) {
           />
           <path className="tapeTick" d={ticksOf(value, left, foot, scale)} />
           <rect className="tapeEnd" x={left - 5} y={y - 1} width="7" height={tall + 2} />
-          {Array.from({ length: Math.floor((value - 20) / 100) }, (_, i) => (
+          {Array.from({ length: tall < 18 ? 0 : Math.floor((value - 20) / 100) }, (_, i) => (
             <text
               // biome-ignore lint/suspicious/noArrayIndexKey: a tape's numbers are its order
               key={i}
@@ -95,7 +95,7 @@ export function Tapes({ size }: { readonly size: Size }) {
   const made = useMade();
   const body = heldBody(work);
   const narrow = size.width < 480;
-  const left = narrow ? 128 : LABELS + 16;
+  const left = narrow ? 150 : LABELS + 16;
   const values = SHOWN.map((id) => ({
     id,
     given: body.measures[id] ?? null,
@@ -118,7 +118,7 @@ export function Tapes({ size }: { readonly size: Size }) {
           scale={scale}
           value={value}
           guess={given === null}
-          others={othersOf(work, id)}
+          others={narrow ? [] : othersOf(work, id)}
         />
       ))}
       {work.bodies.length > 1 && !narrow ? (

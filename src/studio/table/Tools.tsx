@@ -9,15 +9,34 @@ export function Tools({ size }: { readonly size: Size }) {
   const measuring = useStudio((s) => s.measuring);
   const reading = useStudio((s) => s.readingFacts);
   const dimensions = useStudio((s) => s.dimensions);
+  const folded = useStudio((s) => s.pageFolded);
   const zoom = (by: number) => zoomTable(by, size.width / 2, size.height / 2);
   return (
     <div className="tableTools" role="toolbar" aria-label={say("table.tools")}>
       {reading ? null : (
         <>
-          <button type="button" aria-label={say("table.further")} onClick={() => zoom(1 / CLOSER)}>
+          <button
+            type="button"
+            className="onlyNarrow"
+            aria-pressed={folded}
+            onClick={() => put({ pageFolded: !folded })}
+          >
+            {say(folded ? "page.unfold" : "page.fold")}
+          </button>
+          <button
+            type="button"
+            className="notOnOneLeaf"
+            aria-label={say("table.further")}
+            onClick={() => zoom(1 / CLOSER)}
+          >
             −
           </button>
-          <button type="button" aria-label={say("table.closer")} onClick={() => zoom(CLOSER)}>
+          <button
+            type="button"
+            className="notOnOneLeaf"
+            aria-label={say("table.closer")}
+            onClick={() => zoom(CLOSER)}
+          >
             +
           </button>
           <button type="button" onClick={fitTable}>
@@ -33,6 +52,7 @@ export function Tools({ size }: { readonly size: Size }) {
           </button>
           <button
             type="button"
+            className="notOnOneLeaf"
             aria-pressed={measuring}
             onClick={() => put({ measuring: !measuring })}
           >

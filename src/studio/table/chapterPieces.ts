@@ -11,20 +11,32 @@ const ROWS: Readonly<Record<Chapter, readonly (readonly PieceName[])[]>> = {
   cloth: [BODY],
   block: [BODY],
   alterations: [BODY, SMALL],
-  ribs: [["hemBand"], ["cuff", "vInsert"], ["neckband"]],
+  ribs: [["hemBand"], ["cuff"], ["neckband"]],
   turnings: [BODY, ["hemBand"], SMALL],
   paper: [],
   making: [],
 };
 
+/** Beside the page on a small screen. */
+const MIDDLE_ROWS: Readonly<Record<Chapter, readonly (readonly PieceName[])[]>> = {
+  ...ROWS,
+  alterations: [BODY, ["neckband", "vInsert"]],
+  turnings: [BODY, ["hemBand"], ["neckband", "cuff"]],
+};
+
 /** One leaf: only what is wide enough to be read there. */
 const NARROW_ROWS: Readonly<Record<Chapter, readonly (readonly PieceName[])[]>> = {
   ...ROWS,
-  cloth: [BODY],
-  alterations: [BODY],
-  turnings: [BODY],
+  cloth: [["front", "sleeve"]],
+  block: [["front", "sleeve"]],
+  alterations: [["front", "sleeve"]],
+  turnings: [["front", "sleeve"]],
   ribs: [["hemBand"], ["cuff", "neckband"]],
 };
+
+/** Widths of the table, in px, under which fewer pieces are laid out. */
+export const NARROW = 480;
+const MIDDLE = 700;
 
 /** The pieces on the table: the block's in its own chapter, the garment's in all others. */
 export const piecesFor = (chapter: Chapter, { block, pieces }: Garment): readonly Piece[] =>
@@ -33,9 +45,9 @@ export const piecesFor = (chapter: Chapter, { block, pieces }: Garment): readonl
 export const rowsFor = (
   chapter: Chapter,
   pieces: readonly Piece[],
-  narrow: boolean,
+  width: number,
 ): readonly (readonly Piece[])[] =>
-  (narrow ? NARROW_ROWS : ROWS)[chapter].map((row) =>
+  (width < NARROW ? NARROW_ROWS : width < MIDDLE ? MIDDLE_ROWS : ROWS)[chapter].map((row) =>
     row.flatMap((name) => pieces.find((piece) => piece.name === name) ?? []),
   );
 

@@ -16,6 +16,8 @@ export type Pin = {
   readonly way: Point;
   /** How much the number grows for each mm along the way. */
   readonly perMm: number;
+  /** Where the head stands, if not the way that it grows: clear of the pins beside it. */
+  readonly head: Point;
 };
 
 const OUT = point(1, 0);
@@ -28,13 +30,18 @@ const edgeOf = (piece: Piece | undefined, name: EdgeName): Path | null =>
 const pieceOf = (pieces: readonly Piece[], name: PieceName): Piece | undefined =>
   pieces.find((piece) => piece.name === name);
 
-type Hold = { readonly at: Point; readonly way: Point; readonly perMm?: number };
+type Hold = {
+  readonly at: Point;
+  readonly way: Point;
+  readonly perMm?: number;
+  readonly head?: Point;
+};
 
 const pin = (field: ChoiceFieldId, piece: PieceName, hold: Hold | null): readonly Pin[] =>
-  hold ? [{ field, piece, at: hold.at, way: hold.way, perMm: hold.perMm ?? 1 }] : [];
+  hold ? [{ field, piece, perMm: 1, head: hold.way, ...hold }] : [];
 
 const hemPlace = (hem: Path | null, way: Point): Hold | null =>
-  hem ? { at: point(startOf(hem).x * 0.8, endOf(hem).y), way } : null;
+  hem ? { at: point(startOf(hem).x * (way === UP ? 0.45 : 0.8), endOf(hem).y), way } : null;
 
 const blockPins = ({ block }: Garment): readonly Pin[] => {
   const side = edgeOf(block.front, "side");
@@ -68,7 +75,7 @@ const necklinePins = ({ pieces, choices }: Garment): readonly Pin[] => {
     ? point(0, startOf(v).y - choices.alterations.vInsert.depth)
     : neckline && startOf(neckline);
   return [
-    ...pin("neckline.lowerFront", "front", top && { at: top, way: DOWN }),
+    ...pin("neckline.lowerFront", "front", top && { at: top, way: DOWN, head: UP }),
     ...pin("neckline.lowerBack", "back", back && { at: startOf(back), way: DOWN }),
     ...pin("neckline.widen", "front", raglan && { at: startOf(raglan), way: startTangent(raglan) }),
   ];

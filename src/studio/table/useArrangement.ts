@@ -24,7 +24,7 @@ const slotOf = (piece: Piece, old: readonly Path[], dimensions: boolean): Slot =
     name: piece.name,
     box: joinedBox([cutBox(piece), ...old.map(boundsOf)]),
     left: tallFigure ? 36 : 10,
-    least: small ? (isBand(piece) ? 230 : 130) : 0,
+    least: small ? (isBand(piece) ? 170 : 130) : 0,
     above: small ? 24 : 0,
     below: dimensions && piece.name !== "vInsert" ? 36 : 6,
   };

@@ -93,8 +93,10 @@ function Tip({
       <b>{say("tape.count", { all: checks.length })}</b>
       {say("tape.sound", { n: count("sound") })}
       <br />
-      {say("tape.rest", { attend: count("attend"), stop: count("stop") })}
-      <br />
+      <span className="rest">
+        {say("tape.rest", { attend: count("attend"), stop: count("stop") })}
+        <br />
+      </span>
       <button type="button" className="plainLink onlyNarrow" onClick={spread}>
         {say("tape.all")}
       </button>

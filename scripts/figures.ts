@@ -10,7 +10,9 @@ const ROOMS = [
   "drafting",
   "bands",
   "checks",
+  "trace",
   "lay",
+  "guide",
   "export",
   "project",
   "cli",
@@ -20,8 +22,9 @@ const ROOMS = [
 /** Stands in for packages that are imported by default, so it must have a default export. */
 const STAND_IN = "src/export/unusedPackage.ts";
 
-const LONGEST_FILE = 300;
-const LONGEST_FUNCTION = 60;
+/** The style holds to 300 and to 40 (60 with markup), a prompt to look; these are where it ends. */
+const LONGEST_FILE = 350;
+const LONGEST_FUNCTION = 80;
 /** None of these, anywhere in src. `as` and bare tolerances are printed only. */
 const NEVER: readonly Unwanted[] = ["any", "!", "default export", "barrel", "TODO"];
 

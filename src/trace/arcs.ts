@@ -23,16 +23,16 @@ const ARC_ERROR: Mm = 0.0005;
 const strays = (angle: Radians): number =>
   ((4 / 27) * Math.sin(angle / 4) ** 6) / Math.cos(angle / 4) ** 2;
 
-const partsOf = ({ rx, ry, sweep }: Arc): number => {
+const partsOf = ({ rx, ry, sweep }: Arc, within: Mm): number => {
   let parts = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 2)));
-  while (strays(sweep / parts) * Math.max(rx, ry) > ARC_ERROR && parts < 256) parts++;
+  while (strays(sweep / parts) * Math.max(rx, ry) > within && parts < 256) parts++;
   return parts;
 };
 
-/** An arc of an ellipse as cubics, within 0.0005 mm. */
-export const arcCubics = (arc: Arc): readonly Cubic[] => {
+/** An arc of an ellipse as cubics, within 0.0005 mm where nothing else is asked for. */
+export const arcCubics = (arc: Arc, within: Mm = ARC_ERROR): readonly Cubic[] => {
   const { middle, rx, ry, turn, from, sweep } = arc;
-  const parts = partsOf(arc);
+  const parts = partsOf(arc, within);
   const step = sweep / parts;
   const handle = (4 / 3) * Math.tan(step / 4);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];

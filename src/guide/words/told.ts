@@ -1,0 +1,58 @@
+import type { Mm, Ratio } from "../../geometry/units.ts";
+import type { EN } from "./en.ts";
+
+/** Every sentence that the guide, the lesson and the table test can say. */
+export type GuideKey = keyof typeof EN;
+
+/** A catalogue: each sentence in one language. */
+export type GuideWords = Readonly<Record<GuideKey, string>>;
+
+/** The slots of a sentence, by name: `{length}` in its text. */
+type SlotNames<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | SlotNames<Rest>
+  : never;
+
+type SlotsOf<Key extends GuideKey> = Readonly<Record<SlotNames<(typeof EN)[Key]>, Slot>>;
+
+/** Sentences without a slot. */
+type PlainKey = {
+  [Key in GuideKey]: SlotNames<(typeof EN)[Key]> extends never ? Key : never;
+}[GuideKey];
+
+/**
+ * What stands in a slot. A number that was `worked` out of the draft can be left blank for a class
+ * to find; one that was given, such as a choice, is always told.
+ */
+export type Slot =
+  | { readonly kind: "mm"; readonly value: Mm; readonly worked: boolean; readonly digits: 1 | 2 }
+  | { readonly kind: "share"; readonly value: Ratio; readonly worked: boolean }
+  | { readonly kind: "number"; readonly value: number; readonly digits: 0 | 1 | 2 }
+  | { readonly kind: "words"; readonly told: Told };
+
+/** A sentence as data: what is said and with which numbers. `tell` puts it into a language. */
+export type Told = {
+  readonly key: GuideKey;
+  readonly slots: Readonly<Record<string, Slot>>;
+};
+
+/** A sentence with its slots; a slot misspelt or left out does not compile. */
+export const told = <Key extends GuideKey>(key: Key, slots: SlotsOf<Key>): Told => ({ key, slots });
+/** A sentence that has no slots. */
+export const said = (key: PlainKey): Told => ({ key, slots: {} });
+
+/** A length that the draft found. */
+export const mm = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 1 });
+/** A length that was given, a measure or a choice: to a hundredth, or 6.35 would read 6.3. */
+export const given = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 2 });
+/** A term of a sum, to a hundredth, so that the sum comes out. */
+export const term = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 2 });
+/** What a sum comes to. */
+export const sum = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 2 });
+export const share = (value: Ratio): Slot => ({ kind: "share", value, worked: true });
+export const count = (value: number): Slot => ({ kind: "number", value, digits: 0 });
+export const number = (value: number, digits: 1 | 2 = 1): Slot => ({
+  kind: "number",
+  value,
+  digits,
+});
+export const words = (sentence: Told): Slot => ({ kind: "words", told: sentence });

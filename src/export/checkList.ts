@@ -6,6 +6,7 @@ import { heading, heightOf, hung, type Part, paragraph, space, stacked } from ".
 const STOP_SIZE: Mm = 3.3;
 const STOP_SMALL: Mm = 2.6;
 const ATTEND_SIZE: Mm = 2.9;
+const ATTEND_SMALL: Mm = 2.5;
 const PAD: Mm = 3;
 const FRAME: Mm = 0.8;
 
@@ -49,21 +50,22 @@ export const stopList = (checks: readonly Check[], width: Mm, room: Mm): Part | 
   return heightOf(large) <= room ? large : stopPart(messages, STOP_SMALL, width);
 };
 
-const attendPart = (messages: readonly string[], left: number, width: Mm): Part =>
+const attendPart = (messages: readonly string[], left: number, size: Mm, width: Mm): Part =>
   stacked(
     heading("Look at these before you cut", 3.6),
-    ...messages.map((text) => hung("–", text, ATTEND_SIZE, width)),
-    ...(left > 0
-      ? [paragraph(`And ${left} more: the report has them all.`, ATTEND_SIZE, width)]
-      : []),
+    ...messages.map((text) => hung("–", text, size, width)),
+    ...(left > 0 ? [paragraph(`And ${left} more: the report has them all.`, size, width)] : []),
     space(1),
   );
 
-/** What asks for a look, as many as there is room for. */
+/** What asks for a look: smaller where it is much, and as many as there is room for. */
 export const attendList = (checks: readonly Check[], width: Mm, room: Mm): Part | null => {
   const messages = withVerdict(checks, "attend");
+  const large = attendPart(messages, 0, ATTEND_SIZE, width);
+  if (messages.length > 0 && heightOf(large) <= room) return large;
   for (let shown = messages.length; shown > 0; shown--) {
-    const part = attendPart(messages.slice(0, shown), messages.length - shown, width);
+    const left = messages.length - shown;
+    const part = attendPart(messages.slice(0, shown), left, ATTEND_SMALL, width);
     if (heightOf(part) <= room) return part;
   }
   return null;

@@ -7,8 +7,8 @@ import { asSize, bandOf } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
 import { lineHeight, type Part } from "./stack.ts";
 import type { SheetSubject } from "./subject.ts";
-import { gridOf, sheetName, windowOf } from "./tiles.ts";
-import { meets, widthOf } from "./word.ts";
+import { sheetName } from "./tiles.ts";
+import { widthOf } from "./word.ts";
 
 const SIZE: Mm = 3;
 const HEAD: Mm = 2.6;
@@ -26,17 +26,11 @@ const howMany = ({ cut, onFold, name }: Piece): string => {
   return name === "sleeve" ? `${cut}, mirrored pair` : String(cut);
 };
 
-/** The printed sheets on which some of a piece's cut line may lie. */
-export const sheetsOf = (
-  piece: Piece,
-  sheets: Sheets,
-  drawing: LayoutDrawing,
-): readonly string[] => {
-  const grid = gridOf(sheets.width, sheets.height);
+/** The sheets on which a piece has lines. */
+const sheetsOf = (piece: Piece, { pages }: Sheets, drawing: LayoutDrawing): readonly string[] => {
   const shown = drawing.pieces.find(({ piece: name }) => name === piece.name);
-  if (!shown) return [];
-  return sheets.pages
-    .filter(({ row, column }) => meets(windowOf(grid, row, column), shown.box))
+  return pages
+    .filter(({ row, column }) => shown?.isOn(row, column))
     .map(({ row, column }) => sheetName(row, column));
 };
 

@@ -1,11 +1,13 @@
 import type { Piece, PieceName } from "../drafting/piece.ts";
 import { type Box, boundsOf } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
+import { LINE_STYLES } from "./data/lineStyles.ts";
 import { flattened } from "./flatten.ts";
 import { type Ink, inkOf } from "./freeSpace.ts";
 import { pieceLines, type Stroke } from "./pieceLines.ts";
 import { type PieceWords, pieceWords } from "./pieceWords.ts";
 import { placedPath, placementOf } from "./placing.ts";
+import { type Printed, printedSheets } from "./printed.ts";
 import type { Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
 import { gridOf, windowOf } from "./tiles.ts";
@@ -21,6 +23,8 @@ export type PieceDrawing = {
   readonly words: readonly Word[];
   /** Round its cut line. */
   readonly box: Box;
+  /** Which sheets its lines fall on. */
+  readonly isOn: Printed;
 };
 
 /** All pieces where they stand, and where ink lies between them. Every output starts here. */
@@ -65,6 +69,15 @@ const wordsOf = (subject: SheetSubject, { lines, sheets, ink }: Setting): readon
   });
 };
 
+/** The sheets on which a piece has lines; its bracket only explains one. */
+const sheetsUnder = (strokes: readonly Stroke[], { width, height }: Sheets): Printed =>
+  printedSheets(
+    strokes
+      .filter(({ kind }) => kind !== "bracket")
+      .map(({ kind, path }) => ({ path, half: LINE_STYLES[kind].width / 2 })),
+    gridOf(width, height),
+  );
+
 /** Draws every piece of a subject where the sheets have it. */
 const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
   const { pieces } = subject.garment;
@@ -85,6 +98,7 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
       strokes: [...(lines[i] ?? []), ...(words[i]?.leader ?? [])],
       words: words[i]?.words ?? [],
       box: boundsOf(placedPath(placementOf(sheets, piece.name), piece.cutLine)),
+      isOn: sheetsUnder(lines[i] ?? [], sheets),
     })),
   };
 };

@@ -1,5 +1,4 @@
-import { type Box, boundsOf } from "../geometry/outline.ts";
-import { pathOf } from "../geometry/path.ts";
+import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { JOINING_WORDS } from "./data/frontWords.ts";
@@ -14,11 +13,13 @@ import { bodyName } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
 import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
 import { type Grid, gridOf, sheetName, windowOf } from "./tiles.ts";
-import { boxOf, grown, meets, type Word } from "./word.ts";
+import { boxOf, grown, isWithin, meets, type Word, widthOf } from "./word.ts";
 
 const TEXT: Mm = 3;
-const GREY = 0.86;
-const TINT = 0.93;
+const GREY = 0.82;
+const TINT = 0.9;
+/** The letters of a piece's name. */
+const NAME: Mm = 3;
 /** Lines of pieces are drawn true to this on paper. */
 const WITHIN: Mm = 0.05;
 
@@ -126,21 +127,44 @@ const cellWords = (view: MapView): readonly Word[] =>
     ];
   });
 
-/** Piece names in the middle of their pieces, moved down where they would meet another word. */
-const pieceNames = (view: MapView, scene: FrontScene, words: readonly Word[]): readonly Word[] => {
-  const taken = words.map(boxOf);
-  return scene.drawing.pieces.map(({ piece, strokes, box }) => {
-    const cut = strokes.filter(({ kind }) => kind === "cut");
-    const { left, top, right, bottom } =
-      cut.length > 0 ? boundsOf(pathOf(cut.flatMap(({ path }) => path))) : box;
-    const middle = onMap(view, { x: (left + right) / 2, y: (top + bottom) / 2 });
-    const tall = bottom - top > 2.5 * (right - left);
-    const style = { from: "middle" as const, turn: tall ? -90 : 0 };
-    const tries = [0, 4, -4, 8, -8, 12].map((down) =>
-      wordOf(PIECE_TITLES[piece].title, { x: middle.x, y: middle.y + down }, 3, style),
-    );
-    const fit = tries.find((word) => !taken.some((other) => meets(other, grown(boxOf(word), 0.4))));
-    const word = fit ?? wordOf(PIECE_TITLES[piece].title, middle, 3, style);
+/** Where a piece's name may stand on the map: along its middle, then round its outside. */
+const namePlaces = (name: string, { left, top, right, bottom }: Box): readonly Word[] => {
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  const long = widthOf(name, NAME);
+  const tall = bottom - top > 2.5 * (right - left);
+  const [wide, high] = [right - left, bottom - top];
+  const inside = [0, 0.15, -0.15, 0.3, -0.3].map((share) =>
+    tall
+      ? wordOf(name, { x: x + NAME / 3, y: y + share * high }, NAME, { turn: -90, from: "middle" })
+      : wordOf(
+          name,
+          { x: x + (wide > high ? share * wide : 0), y: y + (wide > high ? 1 : share * high) },
+          NAME,
+          { from: "middle" },
+        ),
+  );
+  const outside = [
+    wordOf(name, { x: right + 1, y: y + 1 }, NAME),
+    wordOf(name, { x: left - 1 - long, y: y + 1 }, NAME),
+    wordOf(name, { x, y: bottom + 3.4 }, NAME, { from: "middle" }),
+    wordOf(name, { x, y: top - 1.4 }, NAME, { from: "middle" }),
+  ];
+  const fits = tall ? high > long + 2 : wide > long + 4 && high > 1.6 * NAME;
+  return fits ? [...inside, ...outside] : [...outside, ...inside];
+};
+
+/** Every piece's name, clear of the names of sheets and inside the map. */
+const pieceNames = (view: MapView, scene: FrontScene, taken: Box[]): readonly Word[] => {
+  const { rows, columns } = view.sheets;
+  const last = boxOnMap(view, windowOf(view.grid, rows - 1, columns - 1));
+  const map = { left: view.left, top: view.top, right: last.right, bottom: last.bottom };
+  return scene.drawing.pieces.map(({ piece, box }) => {
+    const places = namePlaces(PIECE_TITLES[piece].title, boxOnMap(view, box));
+    const isFree = (word: Word): boolean => {
+      const room = grown(boxOf(word), 0.3);
+      return isWithin(room, map) && !taken.some((other) => meets(other, room));
+    };
+    const word = places.find(isFree) ?? places[0] ?? wordOf("", { x: 0, y: 0 }, NAME);
     taken.push(boxOf(word));
     return word;
   });
@@ -159,10 +183,18 @@ const viewOf = (sheets: Sheets, room: Box): MapView => {
 const mapArt = (scene: FrontScene, room: Box): PageArt => {
   const view = viewOf(scene.sheets, room);
   const words = cellWords(view);
-  const names = pieceNames(view, scene, words);
-  const behind = [...words, ...names].map((word) => grown(boxOf(word), 0.3));
+  const names = pieceNames(view, scene, words.map(boxOf));
+  // White behind words that stand on white, so that no line runs through them.
+  const behind = [...words.filter(({ strong }) => strong), ...names];
   return {
-    shapes: [...ground(view), ...pieceShapes(view, scene), filled(behind.slice(words.length), 1)],
+    shapes: [
+      ...ground(view),
+      ...pieceShapes(view, scene),
+      filled(
+        behind.map((word) => grown(boxOf(word), 0.2)),
+        1,
+      ),
+    ],
     words: [...words, ...names],
   };
 };

@@ -5,7 +5,14 @@ import { hatchOf } from "../guide/hatch.ts";
 import type { MarkKind, Picture, PictureStroke } from "../guide/picture.ts";
 import { tell, type Voice } from "../guide/words/tell.ts";
 import { clipArea, clipRun } from "./clipRun.ts";
-import { MARK_STYLES, PICTURE_LETTERS, RIB, STOP, WRONG } from "./data/pictureStyles.ts";
+import {
+  MARK_STYLES,
+  PICTURE_LETTERS,
+  RIB,
+  RIGHT_GREY,
+  STOP,
+  WRONG,
+} from "./data/pictureStyles.ts";
 import { flattened } from "./flatten.ts";
 import { type PageArt, type Run, ruled, type Shape, straightRun, wordOf } from "./pageArt.ts";
 import { boxOf, isWithin, type Word } from "./word.ts";
@@ -52,7 +59,7 @@ const ribWay = ({ origin }: PictureStroke): Point | null =>
 const fillShapes = (frame: Frame, stroke: PictureStroke): readonly Shape[] => {
   const points = clipArea(pointsOf(frame, stroke), frame.box);
   if (points.length < 3) return [];
-  if (stroke.kind === "right") return [area(points, 1, 0)];
+  if (stroke.kind === "right") return [area(points, RIGHT_GREY, 0)];
   if (stroke.kind === "wrong") {
     const lines = hatchOf(points, { ...WRONG, way: point(HALF, -HALF) });
     return [

@@ -147,13 +147,10 @@ const jointArt = (joint: Joint, scene: SheetScene, taken: Taken): PageArt => {
   };
 };
 
-/** Which pieces a sheet shows some of. */
-const piecesOn = ({ drawing, subject }: SheetScene, window: Box): string =>
+/** The pieces of which a sheet shows lines. */
+const piecesOn = ({ drawing, subject, page }: SheetScene): string =>
   subject.garment.pieces
-    .filter((_, i) => {
-      const shown = drawing.pieces[i];
-      return shown !== undefined && meets(shown.box, window);
-    })
+    .filter((_, i) => drawing.pieces[i]?.isOn(page.row, page.column))
     .map(({ name }) => PIECE_TITLES[name].title)
     .join(", ");
 
@@ -162,7 +159,7 @@ const nameBlock = (scene: SheetScene): TextBlock => {
   const place = sheets.pages.indexOf(page) + 1;
   const lines = [
     `sheet ${place} of ${sheets.pages.length}, ${bodyName(subject.body)}`,
-    piecesOn(scene, windowOfScene(scene)),
+    piecesOn(scene),
   ];
   return blockOf(lines.map((text) => ({ text, size: NAME_TEXT, strong: false })));
 };

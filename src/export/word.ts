@@ -15,22 +15,28 @@ export type Word = {
   readonly strong: boolean;
 };
 
-const SPACE = 32;
-const TILDE = 126;
-
 /** Accents are laid over their letter and take no room of their own. */
 const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
 
+const LAST_PLAIN = 126;
 const isPlain = (text: string): boolean => {
-  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > TILDE) return false;
+  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > LAST_PLAIN) return false;
   return true;
 };
 
-/** How wide a text is set. Right for plain letters, never too little for any that can be printed. */
+const letterWidth = (code: number): number => {
+  for (const { first, widths } of LETTER_WIDTHS) {
+    const width = widths[code - first];
+    if (width !== undefined) return width;
+  }
+  return OTHER_WIDTH;
+};
+
+/** How wide a text is set: right for plain letters, near it for others. */
 export const widthOf = (text: string, size: Mm): Mm => {
   let thousandths = 0;
   for (const letter of isPlain(text) ? text : plainLetters(text)) {
-    thousandths += LETTER_WIDTHS[(letter.codePointAt(0) ?? 0) - SPACE] ?? OTHER_WIDTH;
+    thousandths += letterWidth(letter.codePointAt(0) ?? 0);
   }
   return (thousandths * size) / 1000;
 };

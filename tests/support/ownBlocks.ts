@@ -5,7 +5,17 @@ import type { Block, BodyEdges, SleeveEdges } from "../../src/drafting/piece.ts"
 import { lengthOf } from "../../src/geometry/length.ts";
 import { endOf, joined, mapPath, pathOf, startOf, straight } from "../../src/geometry/path.ts";
 import { toPathData } from "../../src/geometry/pathData.ts";
-import { along, minus, out, type Point, plus, point, times } from "../../src/geometry/point.ts";
+import {
+  along,
+  dir,
+  minus,
+  out,
+  type Point,
+  plus,
+  point,
+  stepped,
+  times,
+} from "../../src/geometry/point.ts";
 import { cubic, line, type Path, type Segment } from "../../src/geometry/segment.ts";
 import { pointAlong, splitAt } from "../../src/geometry/split.ts";
 import { someMeasures } from "../drafting/bodies.ts";
@@ -163,4 +173,20 @@ export const fileOf = (
     },
   };
   return { unit, pieces, ...(allowances ? { allowances } : {}) };
+};
+
+/** The drafted block, its body raglans redrawn to reach the underarm this far off level (down is
+ * positive), the sleeve as it was. */
+export const steepBlock = (slope: { readonly front: number; readonly back: number }): Block => {
+  const half = (body: BodyEdges, degrees: number): BodyEdges => {
+    const end = endOf(body.raglan);
+    const way = dir((degrees * Math.PI) / 180);
+    const raglan = cubic(startOf(body.raglan), point(150, 110), stepped(end, way, -60), end);
+    return { ...body, raglan: [raglan] };
+  };
+  return {
+    ...DRAFTED,
+    front: half(DRAFTED.front, slope.front),
+    back: half(DRAFTED.back, slope.back),
+  };
 };

@@ -18,6 +18,8 @@ export const MARK_STYLES: Readonly<Record<MarkKind, MarkStyle>> = {
   stop: { width: 0.3, dash: [] },
 };
 
+/** The right side is plain, with a breath of grey so that paper between pieces is not taken for cloth. */
+export const RIGHT_GREY = 0.95;
 /** The wrong side: short slanting hatch. Rib: light grey with ribs. */
 export const WRONG = { apart: 1.7, dash: 1.5, gap: 1.4, width: 0.15 } as const;
 export const RIB = { apart: 1.1, width: 0.12, grey: 0.87, edge: 0.25 } as const;

@@ -1,0 +1,76 @@
+import { describe, expect, test } from "vitest";
+import { anyCrosses } from "../../src/export/clip.ts";
+import { PAPER_NAMES } from "../../src/export/data/paper.ts";
+import { PIECE_TITLES } from "../../src/export/data/pieceWords.ts";
+import { drawLayout, windowsOf } from "../../src/export/drawing.ts";
+import { boxOf, grown, isWithin, meets, type Word } from "../../src/export/word.ts";
+import { pointsAlong } from "../support/samples.ts";
+import { laidOn, SUBJECTS } from "../support/sheetSubjects.ts";
+
+/** A word may stand as near to a line as this, in mm. */
+const CLEAR = 0.3;
+
+describe.each(SUBJECTS)("the words on the pieces of %s", (_, subject) => {
+  test.each(PAPER_NAMES)("cross no line and no other word on %s", (paper) => {
+    const { sheets } = laidOn(paper, subject);
+    const { pieces } = drawLayout(subject, sheets);
+    const lines = pieces.flatMap(({ strokes }) => strokes.map(({ path }) => pointsAlong(path, 80)));
+    const words = pieces.flatMap((piece) => piece.words);
+    for (const word of words) {
+      expect(anyCrosses(lines, grown(boxOf(word), CLEAR)), `“${word.text}” on ${paper}`).toBe(
+        false,
+      );
+    }
+    words.forEach((word, i) => {
+      for (const other of words.slice(i + 1)) expect(meets(boxOf(word), boxOf(other))).toBe(false);
+    });
+  });
+
+  test.each(PAPER_NAMES)(
+    "name every piece on %s, with its cut count, on a printed sheet",
+    (paper) => {
+      const { sheets } = laidOn(paper, subject);
+      const windows = windowsOf(sheets);
+      const isPrinted = (word: Word): boolean =>
+        windows.some((window) => isWithin(boxOf(word), window));
+      const { pieces } = drawLayout(subject, sheets);
+      for (const [i, { name, cut }] of subject.garment.pieces.entries()) {
+        const words = pieces[i]?.words ?? [];
+        const title = words.find(({ text }) => text.startsWith(PIECE_TITLES[name].title));
+        const count = words.find(({ text }) => text.includes(`Cut ${cut} from`));
+        expect(title && isPrinted(title), `${name} on ${paper}`).toBe(true);
+        expect(count && isPrinted(count), `${name} on ${paper}`).toBe(true);
+      }
+    },
+  );
+});
+
+describe("the words on a piece", () => {
+  const { subject, sheets } = laidOn("a4");
+  const { pieces } = drawLayout(subject, sheets);
+  const textsOf = (name: string): readonly string[] =>
+    pieces.find(({ piece }) => piece === name)?.words.map(({ text }) => text) ?? [];
+
+  test("tell a sleeve's front from its back", () => {
+    expect(textsOf("sleeve")).toEqual(expect.arrayContaining(["front", "back", "shoulder"]));
+  });
+
+  test("tell what each mark of a band meets", () => {
+    expect(textsOf("neckband").filter((text) => text === "half way")).toHaveLength(2);
+    expect(textsOf("hemBand")).toEqual(expect.arrayContaining(["side", "centre front"]));
+    expect(textsOf("cuff")).toEqual(expect.arrayContaining(["underarm seam", "half"]));
+  });
+
+  test("say the finished size of a band beside its cut size", () => {
+    expect(textsOf("hemBand").join(" ")).toContain("finished");
+  });
+
+  test("say where the fold and the grain run", () => {
+    expect(textsOf("front")).toEqual(expect.arrayContaining(["place on the fold", "grain"]));
+  });
+
+  test("are the same however often they are set", () => {
+    const again = drawLayout(subject, { ...sheets }).pieces;
+    expect(again.map(({ words }) => words)).toEqual(pieces.map(({ words }) => words));
+  });
+});

@@ -5,6 +5,7 @@ import { asKilopascal, asMm, asPercent } from "../drafting/words.ts";
 import type { Mm, Ratio } from "../geometry/units.ts";
 import type { Check } from "./check.ts";
 import { LIMITS } from "./data/limits.ts";
+import { mustStretch } from "./stretchWords.ts";
 import { atMost, checkOf, verdictOf, within } from "./verdict.ts";
 
 const passes = (
@@ -23,11 +24,17 @@ const passes = (
       unit: "ratio",
     },
     {
-      measured: `${words.band}, ${asMm(band.finishedLength)}, must stretch by ${asPercent(value)} for ${words.part}, ${asMm(words.girth)} (limit ${asPercent(limit)}).`,
+      measured: `${words.band}, ${asMm(band.finishedLength)}, ${mustStretch(value)} for ${words.part}, ${asMm(words.girth)} (limit ${asPercent(limit)}).`,
       change: "Give the band more ease, or use a rib that stretches more.",
     },
   );
 };
+
+/** What an edge does to the band that is sewn to it. */
+const against = ({ finishedLength, stretchToSew }: Band, words: string): string =>
+  stretchToSew < 0
+    ? `is ${asPercent(-stretchToSew)} shorter than ${words}, ${asMm(finishedLength)}, that is sewn on`
+    : `stretches ${words}, ${asMm(finishedLength)}, by ${asPercent(stretchToSew)} when it is sewn on`;
 
 const holds = (
   id: string,
@@ -41,7 +48,7 @@ const holds = (
   return checkOf(
     { id, verdict: verdictOf(within(value, 0, limit), attends), value, limit, unit: "ratio" },
     {
-      measured: `${words.edge}, ${asMm(band.opening)}, stretches ${words.band}, ${asMm(band.finishedLength)}, by ${asPercent(value)} when it is sewn on; the range is ${asPercent(0)} to ${asPercent(limit)}.`,
+      measured: `${words.edge}, ${asMm(band.opening)}, ${against(band, words.band)}; the range is ${asPercent(0)} to ${asPercent(limit)}.`,
       change: words.change,
     },
   );

@@ -35,7 +35,7 @@ const easeCheck = (ease: Ease, range: Range): Check => {
       unit: "mm",
     },
     {
-      measured: `${ease.garment} ${asMm(ease.girth)}, ${asMm(value)} more than the body's ${asMm(ease.body)}; the range is ${asMm(from)} to ${asMm(to)}.`,
+      measured: `${ease.garment} ${asMm(ease.girth)}, ${asMm(Math.abs(value))} ${value < 0 ? "less" : "more"} than the body's ${asMm(ease.body)}; the range is ${asMm(from)} to ${asMm(to)}.`,
       change: value < from ? ease.more : ease.less,
     },
   );

@@ -3,6 +3,7 @@ import { wornLength } from "../bands/worn.ts";
 import { asMm, asPercent } from "../drafting/words.ts";
 import type { Check } from "./check.ts";
 import { LIMITS } from "./data/limits.ts";
+import { mustStretch } from "./stretchWords.ts";
 import { atMost, checkOf, verdictOf } from "./verdict.ts";
 
 /** The band and its seam let the head through (method 6). */
@@ -22,7 +23,7 @@ const headPasses = ({ bands, measures, choices }: Garment): readonly Check[] => 
         unit: "ratio",
       },
       {
-        measured: `The neckband must stretch by ${asPercent(stretchToPass)} for the head (limit ${asPercent(limit)}).`,
+        measured: `The neckband ${mustStretch(stretchToPass)} for the head (limit ${asPercent(limit)}).`,
         change: "Make the band longer or the neckline wider.",
       },
     ),
@@ -35,7 +36,7 @@ const headPasses = ({ bands, measures, choices }: Garment): readonly Check[] => 
         unit: "ratio",
       },
       {
-        measured: `The neck seam, ${asMm(opening)} round, must stretch by ${asPercent(seam)} for the head (limit ${asPercent(cloth)}).`,
+        measured: `The neck seam, ${asMm(opening)} round, ${mustStretch(seam)} for the head (limit ${asPercent(cloth)}).`,
         change: "Lower or widen the neckline.",
       },
     ),

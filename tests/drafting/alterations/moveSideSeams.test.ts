@@ -3,13 +3,12 @@ import { describe, expect, test } from "vitest";
 import { moveSideSeams, raglanSlope } from "../../../src/drafting/alterations/moveSideSeams.ts";
 import type { Block } from "../../../src/drafting/piece.ts";
 import { lengthOf } from "../../../src/geometry/length.ts";
-import { endOf, endTangent, pathOf, startOf, startTangent } from "../../../src/geometry/path.ts";
-import { apart, dir, point, turn } from "../../../src/geometry/point.ts";
-import { cubic } from "../../../src/geometry/segment.ts";
+import { endOf, endTangent, startOf, startTangent } from "../../../src/geometry/path.ts";
+import { apart, dir, turn } from "../../../src/geometry/point.ts";
 import { radians } from "../../../src/geometry/units.ts";
 import { near, nearPoint } from "../../support/expectations.ts";
 import { holdsFor } from "../../support/law.ts";
-import { OWN_BLOCKS, someOwnBlock } from "../../support/ownBlocks.ts";
+import { OWN_BLOCKS, someOwnBlock, steepBlock } from "../../support/ownBlocks.ts";
 import { DRAFTED } from "../../support/workedGarment.ts";
 
 const moved = (block: Block, by: number): Block => moveSideSeams(block, { on: true, by });
@@ -23,21 +22,7 @@ const growth = (before: Block, after: Block): readonly number[] =>
     [before.sleeve.raglanBack, after.sleeve.raglanBack],
   ].map(([old, now]) => (old && now ? lengthOf(now) - lengthOf(old) : NaN));
 
-/** The drafted block with a front raglan that ends at so many degrees off level, down positive. */
-const steep = (degrees: number): Block => {
-  const { front } = DRAFTED;
-  const end = endOf(front.raglan);
-  const way = dir(radians(degrees));
-  const raglan = pathOf([
-    cubic(
-      startOf(front.raglan),
-      point(150, 110),
-      point(end.x - 60 * way.x, end.y - 60 * way.y),
-      end,
-    ),
-  ]);
-  return { ...DRAFTED, front: { ...front, raglan } };
-};
+const steep = (slope: number): Block => steepBlock({ front: slope, back: 0 });
 
 describe.each(OWN_BLOCKS)("moving the side seams of %s", (_, block) => {
   test("by half an inch moves both underarm points outward by just that", () => {

@@ -12,6 +12,9 @@ const WORTH_A_THREAD = { withSheets: 4, without: 60 };
 /** More threads than this only wait for the disk. Ours. */
 const MOST_THREADS = 8;
 
+/** Room for what one body needs many times over; more would only be swept out later. In MB. */
+const LIMITS = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 32 };
+
 const sharesOf = (tasks: readonly Task[], size: number): readonly (readonly Task[])[] =>
   Array.from({ length: Math.ceil(tasks.length / size) }, (_, share) =>
     tasks.slice(share * size, (share + 1) * size),
@@ -75,7 +78,7 @@ const inThreads = (
   let isStopped = false;
   const workers = Array.from(
     { length: threads },
-    () => new Worker(new URL(import.meta.url), { workerData: run }),
+    () => new Worker(new URL(import.meta.url), { workerData: run, resourceLimits: LIMITS }),
   );
   const stop = async (): Promise<void> => {
     isStopped = true;

@@ -81,7 +81,8 @@ const outside = (measure: Written, unit: LengthUnit, better: LengthUnit | null):
 
 /** What is wrong with the measures of one body, in the order of the contract. */
 export const faultOfMeasure = (written: readonly Written[], unit: LengthUnit): readonly Fault[] => {
-  const better = unitThatFits(written, unit);
+  const isSlip = written.some((measure) => isOutside(measure, unit));
+  const better = isSlip ? unitThatFits(written, unit) : null;
   return written.flatMap((measure): readonly Fault[] => {
     if (measure.text === "") return isRequired(measure.id) ? [missing(measure.id, unit)] : [];
     if (measure.number === null) return [notANumber(measure, unit)];

@@ -130,7 +130,7 @@ test("undo to the start and redo to the end give the same work", async ({ page }
   const end = await kept(page);
   const undo = page.getByRole("button", { name: /^Undo: / });
   while (await undo.count()) await undo.click();
-  await expect(page.getByRole("button", { name: "Nothing to undo" })).toBeDisabled();
+  await expect(page.getByRole("button", { name: "Undo, nothing yet" })).toBeDisabled();
   await page.waitForTimeout(600);
   expect(await kept(page)).not.toEqual(end);
   const redo = page.getByRole("button", { name: /^Redo: / });

@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from "react";
+import { Fragment, memo, type ReactNode } from "react";
 import { isField } from "../fields/fields.ts";
 import { isWordField } from "../fields/wordFields.ts";
 import { partsOf } from "../words/sentence.ts";
@@ -25,11 +25,11 @@ const slotFor = (name: string, { given, placeholder }: Omit<Props, "text">): Rea
 };
 
 /** A sentence of the handbook with what may be changed in it. */
-export function Sentence({ text, ...slots }: Props) {
+export const Sentence = memo(function Sentence({ text, ...slots }: Props) {
   return partsOf(text).map((part, i) => {
     const key = part.kind === "slot" ? part.name : `${i}`;
     return (
       <Fragment key={key}>{part.kind === "words" ? part.text : slotFor(part.name, slots)}</Fragment>
     );
   });
-}
+});

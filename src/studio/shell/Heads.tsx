@@ -9,7 +9,7 @@ function PageHead() {
   const say = useSay();
   const chapter = useStudio((s) => s.chapter);
   return (
-    <div className="headL" data-region>
+    <section className="headL" aria-label={say("head.doing")} data-region>
       <em>{say(`head.${chapter}`)}</em>
       <UndoRedo />
       <button
@@ -20,7 +20,7 @@ function PageHead() {
       >
         ‹
       </button>
-    </div>
+    </section>
   );
 }
 
@@ -66,7 +66,7 @@ export function Heads() {
   return (
     <>
       <PageHead />
-      <div className="headR" data-region>
+      <section className="headR" aria-label={say("head.viewing")} data-region>
         <Who />
         {folded ? (
           <button
@@ -80,7 +80,7 @@ export function Heads() {
         <span className="viewSaid">
           <ViewSentence />
         </span>
-      </div>
+      </section>
     </>
   );
 }

@@ -39,7 +39,7 @@ function Chapters() {
             onClick={() => goTo(chapter)}
           >
             <span>{say(`chapter.${chapter}`)}</span>
-            <i aria-hidden="true">{i + 1}</i>
+            <i data-numeral={i + 1} />
           </button>
         </li>
       ))}

@@ -2,6 +2,7 @@ import type { Choices } from "../../drafting/choices.ts";
 import type { Block } from "../../drafting/piece.ts";
 import { type Made, make } from "../../project/make.ts";
 import { bodyOf, heldBody, type Work, type WorkBody } from "../../project/work.ts";
+import { keptParts } from "./sameValue.ts";
 import { useStudio } from "./store.ts";
 
 /** What the work comes to: the garment and its checks, or why there is none. */
@@ -19,11 +20,19 @@ const NOTHING: Drawn = { made: null, fault: null };
 /** Kept by input: the same body, choices and block are not drafted twice. One entry is enough. */
 let last: { readonly given: Given; readonly drawn: Drawn } | null = null;
 
+/** What did not change stays the same value, so that nothing of it is drawn anew. */
+const withKeptPieces = (made: Made): Made => {
+  const before = last?.drawn.made?.garment.pieces;
+  if (!before) return made;
+  const { garment } = made;
+  return { ...made, garment: { ...garment, pieces: keptParts(before, garment.pieces) } };
+};
+
 const draft = ({ body, choices, block }: Given): Drawn => {
   const whole = bodyOf(body);
   if (!whole) return NOTHING;
   try {
-    return { made: make(whole, choices, block), fault: null };
+    return { made: withKeptPieces(make(whole, choices, block)), fault: null };
   } catch (fault) {
     return { made: last?.drawn.made ?? null, fault: String(fault) };
   }

@@ -24,7 +24,16 @@ export type Print = {
   readonly number: (value: number, places: number) => string;
 };
 
-export const printIn = (unit: Unit, language: Language): Print => ({
+const known = new Map<string, Print>();
+
+export const printIn = (unit: Unit, language: Language): Print => {
+  const key = `${unit} ${language}`;
+  const print = known.get(key) ?? printOf(unit, language);
+  known.set(key, print);
+  return print;
+};
+
+const printOf = (unit: Unit, language: Language): Print => ({
   unit,
   language,
   length: (mm) => printLength(mm, unit, language),

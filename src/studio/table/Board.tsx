@@ -34,14 +34,15 @@ const useLights = (garment: Garment) => {
   const [under, setUnder] = useState<Place | null>(null);
   const field = useStudio((s) => s.lit);
   const check = useStudio((s) => s.openCheck);
+  const partners = partnersOf(garment.seams, under).join(" ");
   return useMemo(
     () => ({
       lit: under === null ? linesOfField(field) : [under],
-      partners: partnersOf(garment.seams, under),
+      partners: partners.split(" "),
       checked: linesOfCheck(check),
       hover: setUnder,
     }),
-    [under, field, check, garment.seams],
+    [under, field, check, partners],
   );
 };
 

@@ -1,4 +1,3 @@
-import { memo } from "react";
 import type { Piece } from "../../drafting/piece.ts";
 import { isBand, pieceLines } from "../../export/pieceLines.ts";
 import { pathOf } from "../../geometry/path.ts";
@@ -13,7 +12,7 @@ type Props = {
   readonly old: readonly Path[];
   readonly turnings: boolean;
   readonly lit: readonly Place[];
-  readonly partners: readonly Place[];
+  readonly partners: readonly string[];
   readonly checked: readonly Place[];
   readonly hover: (at: Place | null) => void;
 };
@@ -28,7 +27,7 @@ const seamClass = (at: Place, { turnings, lit, partners, checked }: Props): stri
   ].join(" ");
 
 /** Every line of one piece, in its own millimetres; only strokes keep their width on the screen. */
-export const PieceLines = memo(function PieceLines(props: Props) {
+export function PieceLines(props: Props) {
   const { piece, frame, old, turnings, hover } = props;
   const strokes = pieceLines(piece);
   const sewn = pathOf(piece.edges.flatMap(({ path }) => path));
@@ -68,4 +67,4 @@ export const PieceLines = memo(function PieceLines(props: Props) {
       ))}
     </g>
   );
-});
+}

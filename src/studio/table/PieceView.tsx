@@ -1,7 +1,9 @@
+import { memo } from "react";
 import type { Piece } from "../../drafting/piece.ts";
 import { boundsOf } from "../../geometry/outline.ts";
 import type { Path } from "../../geometry/segment.ts";
 import type { Print } from "../state/print.ts";
+import { sameValue } from "../state/sameValue.ts";
 import { put, useStudio } from "../state/store.ts";
 import type { Say } from "../words/say.ts";
 import type { Frame } from "./frame.ts";
@@ -12,7 +14,7 @@ import { cutWords, PieceMarks } from "./PieceMarks.tsx";
 
 export type Lights = {
   readonly lit: readonly Place[];
-  readonly partners: readonly Place[];
+  readonly partners: readonly string[];
   readonly checked: readonly Place[];
   readonly hover: (at: Place | null) => void;
 };
@@ -39,8 +41,18 @@ const labelOf = ({ piece, turnings, say, print }: Props, held: boolean): string 
   });
 };
 
-/** A piece on the table: it may be held, and says what it is. */
-export function PieceView(props: Props) {
+const sameProps = (before: Props, after: Props): boolean =>
+  before.piece === after.piece &&
+  before.lights === after.lights &&
+  before.print === after.print &&
+  before.say === after.say &&
+  before.turnings === after.turnings &&
+  before.dimensions === after.dimensions &&
+  sameValue(before.frame, after.frame) &&
+  sameValue(before.old, after.old);
+
+/** A piece on the table: it may be held, and says what it is. Drawn anew only where it changed. */
+export const PieceView = memo(function PieceView(props: Props) {
   const { piece, lights, turnings, dimensions, frame, old, say, print } = props;
   const held = useStudio((s) => s.heldPiece === piece.name);
   const hold = () => put({ heldPiece: held ? null : piece.name });
@@ -72,4 +84,4 @@ export function PieceView(props: Props) {
       />
     </g>
   );
-}
+}, sameProps);

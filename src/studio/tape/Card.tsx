@@ -39,9 +39,9 @@ export function Card({ check, left }: Props) {
         close(check.id);
       }}
     >
-      <h3 ref={head} tabIndex={-1}>
+      <h2 ref={head} tabIndex={-1}>
         {name} <span className={check.verdict}>{say(`verdict.${check.verdict}`)}</span>
-      </h3>
+      </h2>
       {language === "en" || remedies.length === 0 ? <p lang="en">{check.message}</p> : null}
       <p>
         {say("card.measured", {

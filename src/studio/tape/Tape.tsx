@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useDeferredValue, useState } from "react";
+import { type KeyboardEvent, useState } from "react";
 import type { Check } from "../../checks/check.ts";
 import { useMade } from "../state/made.ts";
 import { usePrint } from "../state/print.ts";
@@ -7,6 +7,7 @@ import { useSay } from "../words/say.ts";
 import { Card } from "./Card.tsx";
 import { checkFigure, checkName } from "./checkWords.ts";
 import { Mark, type State } from "./Mark.tsx";
+import { useRested } from "./useRested.ts";
 
 type CellProps = {
   readonly id: string;
@@ -132,7 +133,7 @@ export function Tape() {
   const say = useSay();
   const p = usePrint();
   const words = useStudio((s) => s.words);
-  const made = useDeferredValue(useMade());
+  const made = useRested(useMade());
   const open = useStudio((s) => s.openCheck);
   const [left, setLeft] = useState(0);
   const [spread, setSpread] = useState(false);

@@ -50,7 +50,8 @@ const tickPlaces = (): readonly Mm[] => {
 const tickAt = (at: Mm, on: Point, outward: Point): PrintedArc["ticks"][number] => ({
   at,
   path: straight(on, stepped(on, outward, TEST.tick)),
-  word: stepped(on, outward, 1.8 * TEST.tick),
+  // Numbers stand close: every other one further out.
+  word: stepped(on, outward, (at % 10 === 0 ? 1.8 : 2.8) * TEST.tick),
 });
 
 const straightLine = (long: Mm, depth: Mm): PrintedArc => ({

@@ -37,9 +37,9 @@ describe("every sentence of both", () => {
 describe("a sentence told", () => {
   const sentence = told("raglan.sew", { length: mm(315.0916), allowance: given(9.525) });
 
-  test("rounds what was found to a tenth, keeps what was given to a hundredth", () => {
+  test("rounds what was found to a tenth, keeps what was given", () => {
     expect(tell(voiceOf("en"), sentence)).toBe(
-      "Each seam is 315.1\u00a0mm long, its turning 9.53\u00a0mm.",
+      "Each seam is 315.1\u00a0mm long, its turning 9.525\u00a0mm.",
     );
   });
 
@@ -49,7 +49,7 @@ describe("a sentence told", () => {
 
   test("leaves what was found blank where the class works it out, not what was given", () => {
     expect(tellBlank(voiceOf("en"), sentence)).toBe(
-      "Each seam is ________ long, its turning 9.53\u00a0mm.",
+      "Each seam is ________ long, its turning 9.525\u00a0mm.",
     );
   });
 

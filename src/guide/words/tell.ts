@@ -10,7 +10,7 @@ export type Language = (typeof LANGUAGES)[number];
 export type Voice = {
   readonly words: GuideWords;
   /** A length with its unit. */
-  readonly length: (value: Mm, digits: 1 | 2) => string;
+  readonly length: (value: Mm, digits: 1 | 2 | 3) => string;
   readonly percent: (value: Ratio) => string;
   readonly number: (value: number, digits: 0 | 1 | 2) => string;
 };

@@ -24,7 +24,12 @@ type PlainKey = {
  * to find; one that was given, such as a choice, is always told.
  */
 export type Slot =
-  | { readonly kind: "mm"; readonly value: Mm; readonly worked: boolean; readonly digits: 1 | 2 }
+  | {
+      readonly kind: "mm";
+      readonly value: Mm;
+      readonly worked: boolean;
+      readonly digits: 1 | 2 | 3;
+    }
   | { readonly kind: "share"; readonly value: Ratio; readonly worked: boolean }
   | { readonly kind: "number"; readonly value: number; readonly digits: 0 | 1 | 2 }
   | { readonly kind: "words"; readonly told: Told };
@@ -42,10 +47,19 @@ export const said = (key: PlainKey): Told => ({ key, slots: {} });
 
 /** A length that the draft found. */
 export const mm = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 1 });
-/** A length that was given, a measure or a choice: to a hundredth, or 6.35 would read 6.3. */
-export const given = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 2 });
-/** A term of a sum, to a hundredth, so that the sum comes out. */
-export const term = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 2 });
+/** A length that was given, a measure or a choice: as it was typed, 9.525 and not 9.5. */
+export const given = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 3 });
+
+/** A length of so few digits was typed by somebody, not drawn. */
+const isTyped = (value: Mm): boolean => Math.abs(value * 1000 - Math.round(value * 1000)) < 1e-6;
+
+/** A term of a sum: to a hundredth, so that the sum comes out, or as it was given. */
+export const term = (value: Mm): Slot => ({
+  kind: "mm",
+  value,
+  worked: false,
+  digits: isTyped(value) ? 3 : 2,
+});
 /** What a sum comes to. */
 export const sum = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 2 });
 export const share = (value: Ratio): Slot => ({ kind: "share", value, worked: true });

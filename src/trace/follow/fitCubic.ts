@@ -22,7 +22,7 @@ const AT_REST: Mm = 0.001;
 /** Rounds in which misses count in all directions, until the curve lies near the points. */
 const ROUGH_ROUNDS = 4;
 /** After them, a miss along the curve counts this much of one across. */
-const ALONG = 0.1;
+const ALONG = 0.02;
 
 /** Unknowns of one end in x and in y, and what is known of it, for weights of point and handle. */
 type Terms = {
@@ -88,7 +88,8 @@ const fitAt = (
     const x = [...one.x, ...two.x];
     const y = [...one.y, ...two.y];
     const [px, py] = [p.x - one.knownX - two.knownX, p.y - one.knownY - two.knownY];
-    const n = across?.[i];
+    // Both ends stay where their points are: nothing else holds them along the curve.
+    const n = i > 0 && i < points.length - 1 ? across?.[i] : undefined;
     if (!n) {
       addRow(normal, right, x, px);
       addRow(normal, right, y, py);

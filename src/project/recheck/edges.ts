@@ -35,20 +35,29 @@ const cutLineHolds = ({ name, cutLine }: MeasuredPiece): readonly Finding[] => {
   return [{ where, what: `It is not closed: its ends are ${words(apart(start, end))} apart.` }];
 };
 
+/** The allowance of the V as it was used: a small V cannot bear a wide one (method 3.5). */
+const allowanceOfV = ({ choices, checks }: ReportFile): Mm =>
+  checks.find(({ id }) => id === "rail-v-allowance")?.limit ??
+  choices.alterations.vInsert.allowance;
+
 /** How wide the allowance of an edge is (method, section 4). */
-const allowanceOf = (edge: MeasuredEdge, { choices }: ReportFile): Mm => {
+const allowanceOf = (edge: MeasuredEdge, report: ReportFile): Mm => {
+  const { choices } = report;
   const { raglan, side, underarm, bands } = choices.allowances;
   if (edge.edge.startsWith("raglan")) return raglan;
   if (edge.edge.startsWith("underarm")) return underarm;
   if (edge.edge === "side") return side;
   const isOfV = edge.edge === "v" || edge.name === "vInsert.right" || edge.name === "vInsert.left";
-  return isOfV ? choices.alterations.vInsert.allowance : bands;
+  return isOfV ? allowanceOfV(report) : bands;
 };
 
 /** Nearer to a corner than this many allowances, the cut line may be trued or mitred. */
 const CLEAR_OF_CORNERS = 4;
 
-/** In the middle of an edge the cut line runs at its allowance. */
+/** The front's V is tried nearer its top: in a narrow one the cut line ends on the fold lower down. */
+const UP_THE_V = 3 / 4;
+
+/** Away from its corners an edge has the cut line at its allowance. */
 const allowanceHolds = (piece: MeasuredPiece, report: ReportFile): readonly Finding[] => {
   const { cutLine } = piece;
   // Where an allowance folds on itself the report says so, and the cut line is nearer there.
@@ -59,8 +68,9 @@ const allowanceHolds = (piece: MeasuredPiece, report: ReportFile): readonly Find
     if (!edge.path || edge.edge === piece.piece.onFold) return [];
     if (edge.drawn < 2 * CLEAR_OF_CORNERS * widest) return [];
     const wanted = allowanceOf(edge, report);
-    const { away } = nearestOnPath(cutLine, pointAlong(edge.path, edge.drawn / 2));
-    return unlike(edge.name, "Its allowance at the middle", [wanted, away], SAME_PLACE);
+    const share = edge.edge === "v" ? UP_THE_V : 1 / 2;
+    const { away } = nearestOnPath(cutLine, pointAlong(edge.path, edge.drawn * share));
+    return unlike(edge.name, "Its allowance", [wanted, away], SAME_PLACE);
   });
 };
 

@@ -98,7 +98,7 @@ const reportSchema = z.looseObject(
       },
       GROUP,
     ),
-    checks: z.array(z.looseObject({ id: text, verdict: text, value: number }, GROUP), LIST),
+    checks: z.array(z.looseObject({ id: text, limit: number }, GROUP), LIST),
   },
   { error: "a report in braces" },
 );

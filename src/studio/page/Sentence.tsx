@@ -1,7 +1,7 @@
 import { Fragment, memo, type ReactNode } from "react";
 import { isField } from "../fields/fields.ts";
 import { isWordField } from "../fields/wordFields.ts";
-import { partsOf } from "../words/sentence.ts";
+import { runsOf } from "../words/sentence.ts";
 import { NumberSlot } from "./NumberSlot.tsx";
 import { TextSlot } from "./TextSlot.tsx";
 import { WordSlot } from "./WordSlot.tsx";
@@ -24,12 +24,24 @@ const slotFor = (name: string, { given, placeholder }: Omit<Props, "text">): Rea
   return null;
 };
 
+const withMark = (slot: ReactNode, mark: string): ReactNode =>
+  mark === "" ? (
+    slot
+  ) : (
+    <span className="keep">
+      {slot}
+      {mark}
+    </span>
+  );
+
 /** A sentence of the handbook with what may be changed in it. */
 export const Sentence = memo(function Sentence({ text, ...slots }: Props) {
-  return partsOf(text).map((part, i) => {
+  return runsOf(text).map((part, i) => {
     const key = part.kind === "slot" ? part.name : `${i}`;
     return (
-      <Fragment key={key}>{part.kind === "words" ? part.text : slotFor(part.name, slots)}</Fragment>
+      <Fragment key={key}>
+        {part.kind === "words" ? part.text : withMark(slotFor(part.name, slots), part.mark)}
+      </Fragment>
     );
   });
 });

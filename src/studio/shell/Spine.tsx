@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef } from "react";
+import { type KeyboardEvent, useEffect, useRef } from "react";
 import { CHAPTERS } from "../chapters/chapters.ts";
 import { bodyName, change } from "../state/changes.ts";
 import { goTo } from "../state/going.ts";
@@ -19,6 +19,12 @@ function Chapters() {
   const say = useSay();
   const open = useStudio((s) => s.chapter);
   const list = useRef<HTMLOListElement>(null);
+  // On one leaf the thumb-cuts stand in a row that scrolls: the open one comes into sight.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the open chapter is the reason to scroll
+  useEffect(() => {
+    const cut = list.current?.querySelector("[aria-current]");
+    cut?.scrollIntoView({ block: "nearest", inline: "center" });
+  }, [open]);
   const onKeyDown = (event: KeyboardEvent) => {
     const buttons = [...(list.current?.querySelectorAll("button") ?? [])];
     const at = buttons.findIndex((button) => button.matches(":focus"));

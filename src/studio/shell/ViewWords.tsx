@@ -4,7 +4,7 @@ import { put, type Theme, useStudio } from "../state/store.ts";
 import { fitTable } from "../state/viewing.ts";
 import { UNITS } from "../units/unit.ts";
 import { useSay } from "../words/say.ts";
-import { partsOf } from "../words/sentence.ts";
+import { runsOf } from "../words/sentence.ts";
 
 type ListProps = {
   readonly label: string;
@@ -121,10 +121,15 @@ const WORDS: Readonly<Record<string, () => React.JSX.Element>> = {
 };
 
 function Said({ sentence }: { readonly sentence: string }) {
-  return partsOf(sentence).map((part) => {
+  return runsOf(sentence).map((part) => {
     if (part.kind === "words") return <Fragment key={part.text}>{part.text}</Fragment>;
     const Word = WORDS[part.name];
-    return Word ? <Word key={part.name} /> : null;
+    return Word ? (
+      <span key={part.name} className="keep">
+        <Word />
+        {part.mark}
+      </span>
+    ) : null;
   });
 }
 

@@ -60,7 +60,7 @@ const useLaidOut = ({ garment, size }: Props) => {
   const margins = {
     x: narrow ? 10 : 36,
     top: narrow ? 14 : oldShown || chapter !== "block" ? 52 : 28,
-    bottom: (narrow ? 34 : 52) + ladder + bar,
+    bottom: (narrow ? 56 : 52) + ladder + bar,
   };
   const arrangement = useArrangement({ rows, oldOf, size, margins, dimensions });
   const held = rows

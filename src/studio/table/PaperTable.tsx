@@ -69,7 +69,7 @@ function AssemblyMap(props: MapProps) {
           {nameOf(cell)}
         </text>
       ))}
-      {laid.map((piece) => (
+      {(scale < NAMED ? [] : laid).map((piece) => (
         <text
           key={piece.name}
           className="pieceName haloP"
@@ -180,6 +180,8 @@ function SheetPicker({ sheets, page, pick, left, top }: PickerProps) {
 }
 
 const HEAD = 76;
+/** Smaller than this, names would hide the map. */
+const NAMED = 0.2;
 const SIDE = 40;
 
 /** Left the map, right one sheet as it leaves the printer. */

@@ -38,6 +38,7 @@ export const cutWords = ({ cut, onFold }: Piece): WordKey => {
 const LONG_LINE = 12;
 /** What to cut is written where there is room for it beside the grain, in px. */
 const ROOM_FOR_SUB = 92;
+const ROOM_FOR_SIDES = 110;
 
 /** A long line broken at the blank nearest its middle. */
 const twoLines = (text: string): readonly string[] => {
@@ -47,18 +48,17 @@ const twoLines = (text: string): readonly string[] => {
 };
 
 /** The name of a body piece stands in it; that of a small one above it. */
-function PieceName({ piece, frame, dimensions, say, print }: Props) {
+function PieceName({ piece, frame, say }: Props) {
   const name = say(`piece.${piece.name}`);
   const box = cutBox(piece);
   const sub = say(cutWords(piece));
   if (isBand(piece) || piece.name === "vInsert") {
     const { x, y } = toPx(frame, { x: box.left, y: box.top });
-    const size = `${print.length(box.right - box.left)} × ${print.length(box.bottom - box.top)}`;
     return (
       <text className="halo" x={px(x)} y={px(y - 10)}>
         <tspan className="pieceName">{name}</tspan>
         <tspan className="pieceSub" dx="10">
-          {isBand(piece) && !dimensions ? `${sub}, ${size}` : sub}
+          {sub}
         </tspan>
       </text>
     );
@@ -138,6 +138,7 @@ function Overall({ piece, frame, print, turnings, low: oldLow }: Props) {
 function SleeveSides({ piece, frame, say }: Props) {
   const box = sewBox(piece);
   const y = toPx(frame, { x: 0, y: 0 }).y + 24;
+  if (box.right * frame.scale < ROOM_FOR_SIDES) return null;
   return (["back", "front"] as const).map((side) => {
     const x = toPx(frame, { x: (side === "back" ? box.left : box.right) * 0.6, y: 0 }).x;
     return (

@@ -5,6 +5,8 @@ import { Unread } from "./Unread.tsx";
 type Props = { readonly top: number; readonly width: number; readonly load: number };
 
 const TALL = 34;
+/** The widest of the three pictures, in px. */
+const WIDEST = 236;
 
 /** Ticks at both ends of what was marked; the ribs between them stand wider the further it goes. */
 function Band({ long, wide }: { readonly long: number; readonly wide: number }) {
@@ -30,6 +32,7 @@ export function TestPictures({ top, width, load }: Props) {
   const say = useSay();
   const p = usePrint();
   const step = (width - 80) / 3;
+  const scale = Math.min(1, step / WIDEST);
   return (
     <Unread>
       {(["test.step.one", "test.step.two", "test.step.three"] as const).map((key, i) => (
@@ -37,7 +40,7 @@ export function TestPictures({ top, width, load }: Props) {
           <text className="pieceName halo">{say(key)}</text>
         </g>
       ))}
-      <g transform={`translate(40 ${top + 28})`}>
+      <g transform={`translate(40 ${top + 28}) scale(${scale})`}>
         <Band long={150} wide={108} />
         <path className="cut" d="M-3 -5v44M153 -5v44M153 17h30v12" />
         <path className="mkRib" d="M174 29h18l6 14v46h-30v-46z" />
@@ -46,14 +49,14 @@ export function TestPictures({ top, width, load }: Props) {
           {`${p.full(100)} → ?`}
         </text>
       </g>
-      <g transform={`translate(${40 + step} ${top + 28})`}>
+      <g transform={`translate(${40 + step} ${top + 28}) scale(${scale})`}>
         <Band long={186} wide={150} />
         <g transform="translate(18 58)">
           <Band long={130} wide={92} />
         </g>
         <path className="dim" d="M93 38v16m-4 -6l4 6l4 -6" />
       </g>
-      <g transform={`translate(${40 + 2 * step} ${top + 28})`}>
+      <g transform={`translate(${40 + 2 * step} ${top + 28}) scale(${scale})`}>
         <path className="old" d="M0 92A130 130 0 0 1 190 92" />
         <path className="mkRib" d="M16 92A112 112 0 0 1 174 92L152 112A84 84 0 0 0 38 112Z" />
         <path className="pinShaft" d="M16 92l-7 -12M95 57v-14M174 92l7 -12" />

@@ -40,12 +40,11 @@ const rowRoom = (row: readonly Slot[]) => ({
   mmTall: Math.max(...row.map(heightOf)),
 });
 
-const freeOf = (
-  { pxWide, mmWide }: ReturnType<typeof rowRoom>,
-  size: Size,
-  margins: Margins,
-  scale: number,
-): number => size.width - 2 * margins.x - pxWide - mmWide * scale;
+/** What a row leaves of the table's width, its names counted where they are wider than it. */
+const freeOf = (row: readonly Slot[], size: Size, margins: Margins, scale: number): number => {
+  const wide = sum(row.map((slot) => Math.max(widthOf(slot) * scale, slot.least)));
+  return size.width - 2 * margins.x - rowRoom(row).pxWide - wide;
+};
 
 const scaleFor = (rows: readonly (readonly Slot[])[], size: Size, margins: Margins): number => {
   const rooms = rows.map(rowRoom);
@@ -71,11 +70,11 @@ export const arranged = (
   const rowGap = full.length > 1 ? GAP + Math.min(40, spare / full.length) : GAP;
   const places = new Map<PieceName, { x: number; y: number }>();
   const left =
-    margins.x + Math.max(0, Math.min(...rooms.map((r) => freeOf(r, size, margins, scale)))) / 2;
+    margins.x + Math.max(0, Math.min(...full.map((row) => freeOf(row, size, margins, scale)))) / 2;
   let y = margins.top + Math.max(0, Math.min(24, spare / 3));
   for (const row of full) {
     const room = rowRoom(row);
-    const spread = Math.max(0, freeOf(room, size, margins, scale)) / (row.length + 1);
+    const spread = Math.max(0, freeOf(row, size, margins, scale)) / (row.length + 1);
     const gap = GAP + Math.min(WIDEST_GAP - GAP, spread);
     let x =
       full.length > 1 ? left : Math.max(margins.x, left - ((gap - GAP) * (row.length - 1)) / 2);

@@ -12,6 +12,23 @@ export const partsOf = (sentence: string): readonly Part[] =>
     return text === "" ? [] : [{ kind: "words", text }];
   });
 
+/** A slot with the stop or comma that stands at it, which may not begin a line. */
+export type Run = Part & { readonly mark: string };
+
+/** The parts, with a mark right after a slot set to that slot. */
+export const runsOf = (sentence: string): readonly Run[] => {
+  const parts = partsOf(sentence);
+  const markAt = (i: number): string => {
+    const next = parts[i];
+    return next?.kind === "words" ? (/^[.,;:]/u.exec(next.text)?.[0] ?? "") : "";
+  };
+  return parts.map((part, i): Run => {
+    if (part.kind === "slot") return { ...part, mark: markAt(i + 1) };
+    const before = parts[i - 1]?.kind === "slot" ? markAt(i).length : 0;
+    return { ...part, text: part.text.slice(before), mark: "" };
+  });
+};
+
 export const slotsOf = (sentence: string): readonly string[] =>
   partsOf(sentence).flatMap((part) => (part.kind === "slot" ? [part.name] : []));
 

@@ -1,0 +1,64 @@
+import { expect, type Page, test } from "@playwright/test";
+import { CHAPTERS, openChoir, openDoors, turnTo } from "./support.ts";
+
+/**
+ * Each chapter and state as it was when it was last looked at. A picture may differ by a few
+ * pixels: edges of curves fall differently on another machine. Renew with --update-snapshots,
+ * and look at what changed.
+ */
+const SIZES = [
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+] as const;
+
+const TOLERANCE = { maxDiffPixelRatio: 0.01, threshold: 0.25 } as const;
+
+/** Fonts come late, and nothing may be half faded in. */
+const settled = async (page: Page): Promise<void> => {
+  await page.evaluate("document.fonts.ready.then(() => undefined)");
+  await page.mouse.move(0, 0);
+  await page.waitForTimeout(150);
+};
+
+for (const colorScheme of ["light", "dark"] as const) {
+  for (const viewport of SIZES) {
+    const name = `${viewport.width}-${colorScheme}`;
+    test.describe(name, () => {
+      test.use({ viewport, colorScheme, contextOptions: { reducedMotion: "reduce" } });
+
+      test("first page", async ({ page }) => {
+        await openDoors(page);
+        await settled(page);
+        await expect(page).toHaveScreenshot(`doors-${name}.png`, TOLERANCE);
+      });
+
+      test("each chapter", async ({ page }) => {
+        await openChoir(page);
+        for (const chapter of CHAPTERS) {
+          await turnTo(page, chapter);
+          await settled(page);
+          const file = `${chapter.toLowerCase().replace(" ", "-")}-${name}.png`;
+          await expect(page).toHaveScreenshot(file, TOLERANCE);
+        }
+      });
+
+      test("states: nothing drafted, a number refused, a check opened", async ({ page }) => {
+        await openDoors(page);
+        await page.getByRole("button", { name: "Take measures" }).click();
+        await turnTo(page, "Alterations");
+        await settled(page);
+        await expect(page).toHaveScreenshot(`empty-${name}.png`, TOLERANCE);
+        // Nothing was begun, so nothing is kept: the doors stand open again.
+        await openChoir(page);
+        await page.locator('main [data-field="moveSideSeams.by"]').fill("400");
+        await page.keyboard.press("Enter");
+        await page.locator('[data-word="vInsert.method"]').selectOption("cut-away");
+        if (viewport.width > 760) await page.locator('[data-check="v-insert-match"]').click();
+        await page.locator("main").evaluate((leaf) => leaf.scrollTo(0, 0));
+        await settled(page);
+        await expect(page).toHaveScreenshot(`refused-${name}.png`, TOLERANCE);
+      });
+    });
+  }
+}

@@ -111,11 +111,10 @@ const raglanOf = (
   side: Path,
   offsets: RaglanOffsets | null,
 ): Raglan => {
-  if (!offsets) {
-    const t = startTangent(side);
-    return { path: [drawRaglan(corner, underarm, point(t.y, -t.x), BLOCK.bodyRaglan)], miss: 0 };
-  }
-  const { cubic: curve, miss } = raglanByOffsets(corner, underarm, offsets);
+  const t = startTangent(side);
+  const reach = point(t.y, -t.x);
+  if (!offsets) return { path: [drawRaglan(corner, underarm, reach, BLOCK.bodyRaglan)], miss: 0 };
+  const { cubic: curve, miss } = raglanByOffsets(corner, underarm, reach, offsets);
   return { path: [curve], miss };
 };
 

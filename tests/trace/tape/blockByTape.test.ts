@@ -54,7 +54,7 @@ const reason = (changed: Partial<TapeMeasures>): string => {
 };
 
 describe("a block by tape alone", () => {
-  test("is the drafted block again from its own lengths, every line within 1.5 mm", () => {
+  test("is the drafted block again from its own lengths, every line within 0.2 mm", () => {
     const { block } = taped();
     for (const piece of ["front", "back", "sleeve"] as const) {
       for (const [name, path] of Object.entries(block[piece])) {
@@ -62,7 +62,7 @@ describe("a block by tape alone", () => {
         if (!truth) throw new Error(name);
         for (const s of path) {
           for (const t of [0, 0.25, 0.5, 0.75, 1]) {
-            expect(nearestOnPath(truth, pointAt(s, t)).away).toBeLessThan(1.5);
+            expect(nearestOnPath(truth, pointAt(s, t)).away).toBeLessThan(0.2);
           }
         }
       }

@@ -19,8 +19,8 @@ import {
   together,
   widthIn,
 } from "./printPage.ts";
-import { blockOnOneSheet, blockOnSheets, type ScaledSheet, type SheetRoom } from "./scaledSheet.ts";
-import { heading, heightOf, type Part, paragraph } from "./stack.ts";
+import { blockApart, blockOnSheets, blockOverlaid, type SmallPage } from "./scaledSheet.ts";
+import { heading, type Part, paragraph } from "./stack.ts";
 import type { SheetSubject } from "./subject.ts";
 
 /** One body of a class and its garment. */
@@ -35,9 +35,7 @@ export type HandoutOptions = PrintOptions & {
 };
 
 const GAP: Mm = 4;
-
-/** A scale, and whether it had to be smaller than the class's quarter to go on one sheet. */
-type Scale = (typeof SHEET_SCALES)[number] & { readonly isHeld?: boolean };
+type Scale = (typeof SHEET_SCALES)[number];
 
 const sayPlain = (voice: Voice, key: Parameters<typeof said>[0]): string => tell(voice, said(key));
 
@@ -64,15 +62,30 @@ const bar =
     };
   };
 
+/** How a small sheet came about, where that must be told. */
+type Told = { readonly isHeld: boolean; readonly isOverlaid: boolean };
+const AS_ASKED: Told = { isHeld: false, isOverlaid: false };
+
 /** What stands over the pieces of a small sheet. */
-const sheetHead = (name: string, scale: Scale, print: Print, width: Mm): Part => {
+const sheetHead = (
+  name: string,
+  scale: Scale,
+  { isHeld, isOverlaid }: Told,
+  print: Print,
+): Part => {
   const { voice } = print;
+  const width = widthIn(roomOn(print.options.paper));
   const size = told("paper.scale", { scale: scaleWord(scale), times: count(scale.times) });
+  const sentences = [
+    tell(voice, size),
+    sayPlain(voice, "paper.net"),
+    ...(isOverlaid ? [sayPlain(voice, "paper.overlaid")] : []),
+    ...(isHeld ? [sayPlain(voice, "paper.larger")] : []),
+  ];
   return together(
-    0.8,
+    0.6,
     heading(name, LETTERS.step),
-    paragraph(`${tell(voice, size)} ${sayPlain(voice, "paper.net")}`, LETTERS.small, width),
-    ...(scale.isHeld ? [paragraph(sayPlain(voice, "paper.larger"), LETTERS.small, width)] : []),
+    paragraph(sentences.join(" "), LETTERS.small, width),
     bar(scale.times, voice, width),
   );
 };
@@ -84,20 +97,14 @@ const titlesIn =
     return `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
   };
 
-/** Room for the pieces under their head, upright and lying. */
-const roomUnder = (name: string, scale: Scale, print: Print): SheetRoom => {
-  const under = (lying: boolean) => {
-    const room = roomOn(print.options.paper, lying);
-    const high = heightOf(sheetHead(name, scale, print, widthIn(room)));
-    return { ...room, top: room.top + high + 3 };
-  };
-  return { upright: under(false), lying: under(true) };
-};
-
-const headed = (sheet: ScaledSheet, name: string, scale: Scale, print: Print): Page => {
-  const room = roomOn(print.options.paper, sheet.lying);
-  const head = sheetHead(name, scale, print, widthIn(room))(room.left, room.top);
-  return { art: joinArt(head.art, sheet.art), lying: sheet.lying };
+/** A sheet under its head: the head's drawing, and where the pieces may stand. */
+const sheetUnder = (name: string, scale: Scale, how: Told, print: Print) => {
+  const room = roomOn(print.options.paper);
+  const head = sheetHead(name, scale, how, print)(room.left, room.top);
+  const corner = { x: room.left, y: head.bottom + 2 };
+  const size = { width: widthIn(room), height: room.bottom - corner.y };
+  const page: SmallPage = { corner, size, times: scale.times, titles: titlesIn(print.voice) };
+  return { head: head.art, page };
 };
 
 /** The block at one scale, on as many sheets as it takes. */
@@ -106,22 +113,29 @@ const sheetsAt = (
   scale: Scale,
   print: Print,
 ): readonly Page[] => {
-  const name = bodyName(body);
-  const page = { room: roomUnder(name, scale, print), titles: titlesIn(print.voice) };
-  return blockOnSheets(garment, scale.times, page).map((sheet) =>
-    headed(sheet, name, scale, print),
-  );
+  const { head, page } = sheetUnder(bodyName(body), scale, AS_ASKED, print);
+  return blockOnSheets(garment.block, page).map((art) => ({
+    art: joinArt(head, art),
+    lying: false,
+  }));
 };
 
-/** The block on one sheet, at the largest scale at which it goes on one. */
+/**
+ * The block on one sheet: at a quarter with its pieces apart, or else with the front over the back,
+ * or else at the next scale that goes on one sheet.
+ */
 const oneSheet = ({ body, garment }: HandoutSubject, print: Print): readonly Page[] => {
-  const name = bodyName(body);
-  const titles = titlesIn(print.voice);
-  for (const each of SHEET_SCALES) {
-    const scale: Scale = { ...each, isHeld: each.times > QUARTER.times };
-    const room = roomUnder(name, scale, print);
-    const sheet = blockOnOneSheet(garment, scale.times, { room, titles });
-    if (sheet) return [headed(sheet, name, scale, print)];
+  const ways = SHEET_SCALES.flatMap((scale) => {
+    const isHeld = scale.times > QUARTER.times;
+    return [
+      { scale, how: { isHeld, isOverlaid: false }, draw: blockApart },
+      ...(isHeld ? [] : [{ scale, how: { isHeld, isOverlaid: true }, draw: blockOverlaid }]),
+    ];
+  });
+  for (const { scale, how, draw } of ways) {
+    const { head, page } = sheetUnder(bodyName(body), scale, how, print);
+    const art = draw(garment.block, page);
+    if (art) return [{ art: joinArt(head, art), lying: false }];
   }
   return [];
 };

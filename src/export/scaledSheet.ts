@@ -1,6 +1,5 @@
 import type { Garment } from "../bands/garment.ts";
 import type { Piece, PieceName } from "../drafting/piece.ts";
-import { type Box, boundsOf } from "../geometry/outline.ts";
 import { straight } from "../geometry/path.ts";
 import {
   along,
@@ -15,198 +14,158 @@ import {
 } from "../geometry/point.ts";
 import type { Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
-import { packRows } from "../lay/rows.ts";
 import { LINE_STYLES } from "./data/lineStyles.ts";
 import { flattened } from "./flatten.ts";
+import { type Nested, nestOn, type Outline, type Quarter, turnedPoint } from "./nestSheet.ts";
 import { joinArt, NO_ART, type PageArt, type Run, ruled, type Shape, wordOf } from "./pageArt.ts";
 
 /** How true a small drawing is: a class measures on it with a rule. */
 const WITHIN: Mm = 0.003;
-/** Between pieces on one sheet: room for scissors. */
-const GAP: Mm = 7;
-/** The line to cut along is broad enough for scissors, the fold is dashed. */
+/** How true the outlines are by which pieces are kept apart. */
+const APART_WITHIN: Mm = 0.1;
+/** Between pieces: room for scissors, and what is enough where the sheet is full. */
+const ROOMY: Mm = 7;
+const TIGHT: Mm = 2;
 const OUTLINE: Mm = 0.35;
-
-/** A piece of the block as it stands on a small sheet. */
-type Item = {
-  readonly piece: Piece;
-  /** Turned by a quarter, so that more goes on a sheet. */
-  readonly turned: boolean;
-  readonly box: Box;
-  readonly across: Mm;
-  readonly along: Mm;
-  readonly onFold: false;
-};
-
-/** The sheets on which a block stands at some scale, and which way each lies. */
-export type ScaledSheet = { readonly art: PageArt; readonly lying: boolean };
-
-/** The part of a sheet that the pieces may take. */
-export type SheetRoom = { readonly upright: Box; readonly lying: Box };
-
-const linesOf = (piece: Piece): readonly Path[] => piece.edges.map(({ path }) => path);
-
-const boxOf = (piece: Piece): Box => {
-  const boxes = linesOf(piece).map(boundsOf);
-  return {
-    left: Math.min(...boxes.map(({ left }) => left)),
-    top: Math.min(...boxes.map(({ top }) => top)),
-    right: Math.max(...boxes.map(({ right }) => right)),
-    bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
-  };
-};
-
-const itemOf = (piece: Piece, times: number, turned: boolean): Item => {
-  const box = boxOf(piece);
-  const [wide, high] = [(box.right - box.left) / times, (box.bottom - box.top) / times];
-  const size = turned ? { across: high, along: wide } : { across: wide, along: high };
-  return { piece, turned, box, ...size, onFold: false };
-};
-
-/** A point of a piece on its sheet. */
-const onSheet = (
-  { box, turned }: Item,
-  { at, times }: { readonly at: Point; readonly times: number },
-  p: Point,
-): Point =>
-  turned
-    ? point(at.x + (box.bottom - p.y) / times, at.y + (p.x - box.left) / times)
-    : point(at.x + (p.x - box.left) / times, at.y + (p.y - box.top) / times);
-
-type Spot = { readonly at: Point; readonly times: number };
-
-const runOf = (item: Item, spot: Spot, path: Path): Run => ({
-  points: flattened(path, WITHIN * spot.times).map((p) => onSheet(item, spot, p)),
-  closed: false,
-});
-
-const isFold = ({ onFold }: Piece, name: Piece["edges"][number]["name"]): boolean =>
-  name === onFold;
-
-/** Every edge is a run of its own, as long on the sheet as on the piece over the scale. */
-const shapesOf = (item: Item, spot: Spot): readonly Shape[] => {
-  const { piece } = item;
-  const { grain } = piece;
-  const seams = piece.edges.filter(({ name }) => !isFold(piece, name));
-  const folds = piece.edges.filter(({ name }) => isFold(piece, name));
-  return [
-    ruled(
-      seams.map(({ path }) => runOf(item, spot, path)),
-      OUTLINE,
-    ),
-    ruled(
-      folds.map(({ path }) => runOf(item, spot, path)),
-      LINE_STYLES.fold.width,
-      [7, 2, 1, 2],
-    ),
-    ruled(
-      [runOf(item, spot, straight(grain.from, grain.to)), ...grainHeads(item, spot)],
-      LINE_STYLES.grain.width,
-    ),
-  ].filter(({ runs }) => runs.length > 0);
-};
-
+/** A front that lies over a back is told apart by its dashes. */
+const OVER: readonly Mm[] = [3, 1.2];
 const TITLE: Mm = 4.2;
 const HEAD: Mm = 2.4;
 
-/** The name of a piece under its grain, or over it where the piece is turned. */
-const titleOf = (item: Item, spot: Spot, title: string): PageArt => {
-  const { from, to } = item.piece.grain;
-  const middle = onSheet(item, spot, along(from, to, 0.5));
-  const foot = onSheet(item, spot, to);
-  const at = item.turned ? point(middle.x, middle.y - TITLE) : point(foot.x, foot.y + 1.5 * TITLE);
-  return { shapes: [], words: [wordOf(title, at, TITLE, { from: "middle", strong: true })] };
+/** Pieces that stand together on a sheet: one, or front and back over each other on one fold. */
+type Group = readonly Piece[];
+
+type Size = { readonly width: Mm; readonly height: Mm };
+
+export type PieceTitle = (name: PieceName) => string;
+
+/** Where on the page the pieces may stand, how small they are, what they are called. */
+export type SmallPage = {
+  readonly corner: Point;
+  readonly size: Size;
+  readonly times: number;
+  readonly titles: PieceTitle;
 };
 
+const outlineOf = (group: Group, times: number): Outline =>
+  group.flatMap(({ edges }) =>
+    edges
+      .flatMap(({ path }) => flattened(path, APART_WITHIN * times))
+      .map((p) => scaled(p, 1 / times)),
+  );
+
+/** From a piece's frame to the page. */
+type Way = (p: Point) => Point;
+
+const wayOf = (
+  group: Group,
+  { quarter, at }: Nested,
+  { corner, times }: Pick<SmallPage, "corner" | "times">,
+): Way => {
+  const turned = outlineOf(group, times).map((p) => turnedPoint(p, quarter));
+  const left = Math.min(...turned.map(({ x }) => x));
+  const top = Math.min(...turned.map(({ y }) => y));
+  return (p) => {
+    const { x, y } = turnedPoint(scaled(p, 1 / times), quarter);
+    return point(corner.x + at.x + x - left, corner.y + at.y + y - top);
+  };
+};
+
+const runOf = (path: Path, way: Way, times: number): Run => ({
+  points: flattened(path, WITHIN * times).map(way),
+  closed: false,
+});
+
 /** Heads at both ends of the grain: the piece may lie either way round. */
-const grainHeads = (item: Item, spot: Spot): readonly Run[] => {
-  const { from, to } = item.piece.grain;
-  const [a, b] = [onSheet(item, spot, from), onSheet(item, spot, to)];
-  const way = unit(minus(b, a));
-  return [
-    { tip: b, back: scaled(way, -1) },
-    { tip: a, back: way },
+const grainRuns = ({ grain: { from, to } }: Piece, way: Way, times: number): readonly Run[] => {
+  const [a, b] = [way(from), way(to)];
+  const ahead = unit(minus(b, a));
+  const heads = [
+    { tip: b, back: scaled(ahead, -1) },
+    { tip: a, back: ahead },
   ].map(({ tip, back }) => {
     const foot = stepped(tip, back, HEAD);
     const side = scaled(out(back), HEAD / 3);
     return { points: [plus(foot, side), tip, minus(foot, side)], closed: false };
   });
+  return [runOf(straight(from, to), way, times), ...heads];
 };
 
-/** Which pieces are turned: none, the sleeve, or all. */
-const TURNS: readonly (readonly PieceName[])[] = [[], ["sleeve"], ["front", "back", "sleeve"]];
-
-type Packed = {
-  readonly rows: readonly { readonly items: readonly Item[]; readonly along: Mm }[];
-  readonly lying: boolean;
+/** Every edge is a run of its own, as long on the sheet as on the piece over the scale. */
+const pieceShapes = (
+  piece: Piece,
+  way: Way,
+  { times, over }: { readonly times: number; readonly over: boolean },
+): readonly Shape[] => {
+  const runs = (isFold: boolean): readonly Run[] =>
+    piece.edges
+      .filter(({ name }) => (name === piece.onFold) === isFold)
+      .map(({ path }) => runOf(path, way, times));
+  const folds = over ? [] : runs(true);
+  return [
+    ruled(runs(false), OUTLINE, over ? OVER : []),
+    ...(folds.length > 0 ? [ruled(folds, LINE_STYLES.fold.width, [7, 2, 1, 2])] : []),
+    ...(over ? [] : [ruled(grainRuns(piece, way, times), LINE_STYLES.grain.width)]),
+  ];
 };
 
-/** The first way in which all of these go on one sheet, or null. */
-const packedOn = (pieces: readonly Piece[], times: number, room: SheetRoom): Packed | null => {
-  for (const lying of [false, true]) {
-    const { left, right, top, bottom } = lying ? room.lying : room.upright;
-    for (const turned of TURNS) {
-      const items = pieces.map((piece) => itemOf(piece, times, turned.includes(piece.name)));
-      const rows = packRows(items, { width: right - left, gap: GAP });
-      const high = rows?.reduce((sum, row) => sum + row.along + GAP, -GAP) ?? Infinity;
-      if (rows && high <= bottom - top) return { rows, lying };
-    }
-  }
-  return null;
+/** The names of pieces under their grain, or beside it where it runs across the sheet. */
+const titlesOf = (group: Group, way: Way, quarter: Quarter, titles: PieceTitle): PageArt => {
+  const [piece] = group;
+  if (!piece) return NO_ART;
+  const { from, to } = piece.grain;
+  const [middle, a, b] = [way(along(from, to, 0.5)), way(from), way(to)];
+  const at =
+    quarter % 2 === 1
+      ? point(middle.x, middle.y - TITLE)
+      : point(middle.x, Math.max(a.y, b.y) + 1.5 * TITLE);
+  const words = group.map(({ name }, i) =>
+    wordOf(titles(name), point(at.x, at.y + i * 1.4 * TITLE), TITLE, {
+      from: "middle",
+      strong: i === 0,
+    }),
+  );
+  return { shapes: [], words };
 };
 
-export type PieceTitle = (name: PieceName) => string;
+const drawn = (groups: readonly Group[], nested: readonly Nested[], page: SmallPage): PageArt =>
+  joinArt(
+    ...groups.flatMap((group, i) => {
+      const place = nested[i];
+      if (!place) return [];
+      const way = wayOf(group, place, page);
+      const shapes = group.flatMap((piece, over) =>
+        pieceShapes(piece, way, { times: page.times, over: over > 0 }),
+      );
+      return [{ shapes, words: [] }, titlesOf(group, way, place.quarter, page.titles)];
+    }),
+  );
 
-const drawn = (
-  { rows, lying }: Packed,
-  times: number,
-  { room, titles }: { readonly room: SheetRoom; readonly titles: PieceTitle },
-): ScaledSheet => {
-  const { left, top } = lying ? room.lying : room.upright;
-  let art = NO_ART;
-  let y = top;
-  for (const row of rows) {
-    let x = left;
-    for (const item of row.items) {
-      const spot = { at: point(x, y), times };
-      const shapes = { shapes: shapesOf(item, spot), words: [] };
-      art = joinArt(art, shapes, titleOf(item, spot, titles(item.piece.name)));
-      x += item.across + GAP;
-    }
-    y += row.along + GAP;
-  }
-  return { art, lying };
+/** Groups of pieces on one sheet, roomily where they go so; null where they do not at all. */
+const onOne = (groups: readonly Group[], page: SmallPage): PageArt | null => {
+  const outlines = groups.map((group) => outlineOf(group, page.times));
+  const nested =
+    nestOn(outlines, { ...page.size, gap: ROOMY }) ??
+    nestOn(outlines, { ...page.size, gap: TIGHT });
+  return nested ? drawn(groups, nested, page) : null;
 };
 
-const blockPieces = ({ block }: Pick<Garment, "block">): readonly Piece[] => [
-  block.front,
-  block.back,
-  block.sleeve,
-];
+type Block = Garment["block"];
 
-/** The block on one sheet at one to `times`; null where it does not go on one. */
-export const blockOnOneSheet = (
-  garment: Pick<Garment, "block">,
-  times: number,
-  page: { readonly room: SheetRoom; readonly titles: PieceTitle },
-): ScaledSheet | null => {
-  const packed = packedOn(blockPieces(garment), times, page.room);
-  return packed ? drawn(packed, times, page) : null;
-};
+/** Front, back and sleeve apart from each other on one sheet; null where they do not go on one. */
+export const blockApart = ({ front, back, sleeve }: Block, page: SmallPage): PageArt | null =>
+  onOne([[front], [back], [sleeve]], page);
 
-/** The block at one to `times` on as few sheets as rows of pieces take; pieces too large are left. */
-export const blockOnSheets = (
-  garment: Pick<Garment, "block">,
-  times: number,
-  page: { readonly room: SheetRoom; readonly titles: PieceTitle },
-): readonly ScaledSheet[] => {
-  const one = blockOnOneSheet(garment, times, page);
+/** The same with the front over the back, on one fold, which takes less of a sheet. */
+export const blockOverlaid = ({ front, back, sleeve }: Block, page: SmallPage): PageArt | null =>
+  onOne([[back, front], [sleeve]], page);
+
+/** The block on as many sheets as it takes. A piece larger than a sheet is left out. */
+export const blockOnSheets = (block: Block, page: SmallPage): readonly PageArt[] => {
+  const one = blockApart(block, page);
   if (one) return [one];
-  const { front, back, sleeve } = garment.block;
-  const bodies = [front, back];
-  const sheets = packedOn(bodies, times, page.room) ? [bodies] : [[front], [back]];
-  return [...sheets, [sleeve]].flatMap((group) => {
-    const packed = packedOn(group, times, page.room);
-    return packed ? [drawn(packed, times, page)] : [];
-  });
+  const { front, back, sleeve } = block;
+  const bodies = onOne([[front], [back]], page);
+  const sheets = bodies ? [bodies] : [onOne([[front]], page), onOne([[back]], page)];
+  return [...sheets, onOne([[sleeve]], page)].flatMap((art) => art ?? []);
 };

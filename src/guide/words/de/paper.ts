@@ -79,6 +79,8 @@ export const PAPER = {
   "paper.tenth": "einem Zehntel",
   "paper.scale": "Grundschnitt in {scale} seiner Größe: 1 mm auf Papier sind {times} mm Stoff.",
   "paper.larger": "In Viertelgröße gehen diese Teile nicht auf ein Blatt.",
+  "paper.overlaid":
+    "Vorderteil (gestrichelt) und Rückenteil liegen auf einem Bruch übereinander: eines vor dem Ausschneiden durchpausen.",
   "paper.bar": "Dieser Balken ist {real} Stoff: Auf Papier muss er {paper} messen.",
   "paper.net": "Nahtlinien ohne Zugaben. Die Strichpunktlinie liegt im Bruch.",
   "paper.why": "Warum?",

@@ -77,6 +77,8 @@ export const PAPER = {
   "paper.tenth": "a tenth",
   "paper.scale": "Block at {scale} of its size: 1 mm on paper is {times} mm of cloth.",
   "paper.larger": "At a quarter these pieces do not go on one sheet.",
+  "paper.overlaid":
+    "Front (broken line) and back lie over each other on one fold: trace one of them before you cut.",
   "paper.bar": "This bar is {real} of cloth: on paper it must measure {paper}.",
   "paper.net": "Seam lines without turnings. The dash-dotted line lies on the fold.",
   "paper.why": "Why?",

@@ -22,7 +22,7 @@ export type FileRead =
   | { readonly refusal: FileRefusal };
 
 /** Ten thousand bodies and more fit in it; nothing that is larger is a handbook. */
-export const MOST_LETTERS = 8_000_000;
+const MOST_LETTERS = 8_000_000;
 const MOST_BODIES = 10_000;
 
 const textTo = (most: number, error: string) =>
@@ -85,7 +85,7 @@ const refuse = (field: string, reason: string): FileRead => ({
 });
 
 /** A block from parsed JSON: its shape, then its lines. */
-export const readBrought = (name: string, json: unknown): FileRead => {
+const readBrought = (name: string, json: unknown): FileRead => {
   const shape = readBlockFile(json);
   if ("faults" in shape) {
     const [fault] = shape.faults;

@@ -10,5 +10,3 @@ export const CHAPTERS = [
   "making",
 ] as const;
 export type Chapter = (typeof CHAPTERS)[number];
-
-export const isChapter = (word: string): word is Chapter => CHAPTERS.some((c) => c === word);

@@ -1,5 +1,5 @@
 /** The order of sewing: common practice, no source. */
-export const STEPS = ["1", "2", "3", "4", "5", "6", "7", "8"] as const;
+const STEPS = ["1", "2", "3", "4", "5", "6", "7", "8"] as const;
 export type StepId = (typeof STEPS)[number];
 
 /** Without a V its two steps fall away. */

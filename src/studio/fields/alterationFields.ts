@@ -87,7 +87,7 @@ export const ALTERATION_FIELDS = {
 } as const;
 
 /** Each alteration's button. */
-export const SWITCHES = [
+const SWITCHES = [
   "neckline",
   "moveSideSeams",
   "raiseHem",

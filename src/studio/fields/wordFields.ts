@@ -15,7 +15,7 @@ export type Option = {
   /** Options of one kind stand together under its name. */
   readonly group?: string;
 };
-export type Speech = { readonly say: Say; readonly print: Print };
+type Speech = { readonly say: Say; readonly print: Print };
 
 /** A word that the maker may change: its options in words, and what each does to the work. */
 export type WordField = {

@@ -2,7 +2,7 @@
  * Undo and redo over one value. A step keeps the value before and after it; the values are
  * immutable and share their parts, so a thousand steps weigh little.
  */
-export type Step<V, N> = {
+type Step<V, N> = {
   readonly name: N;
   readonly before: V;
   readonly after: V;

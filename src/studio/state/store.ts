@@ -25,7 +25,7 @@ export type Notice = {
 };
 
 /** Another window wrote the same handbook: its work, and the revision it wrote. */
-export type Conflict = { readonly theirs: Work; readonly revision: number };
+type Conflict = { readonly theirs: Work; readonly revision: number };
 
 export type Studio = {
   /** The one value that the maker works on, with what was done to it. */
@@ -57,7 +57,7 @@ export type Studio = {
   readonly conflict: Conflict | null;
 };
 
-export const START: Studio = {
+const START: Studio = {
   history: begun(NEW_WORK),
   atDoors: true,
   chapter: "measures",

@@ -12,7 +12,7 @@ import { cutBox, sewBox } from "./marks.ts";
 import { PieceLines } from "./PieceLines.tsx";
 import { cutWords, PieceMarks } from "./PieceMarks.tsx";
 
-export type Lights = {
+type Lights = {
   readonly lit: readonly Place[];
   readonly partners: readonly string[];
   readonly checked: readonly Place[];

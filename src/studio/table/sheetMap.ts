@@ -6,7 +6,7 @@ import { paperGrid, sheetName } from "../../export/tiles.ts";
 import { boundsOf } from "../../geometry/outline.ts";
 import { toPathData } from "../../geometry/pathData.ts";
 
-export type Cell = {
+type Cell = {
   readonly row: number;
   readonly column: number;
   readonly x: number;

@@ -9,7 +9,7 @@ import { type Arrangement, arranged, type Margins, type Slot } from "./arrange.t
 import { cutBox } from "./marks.ts";
 import type { Size } from "./view.ts";
 
-export const joinedBox = (boxes: readonly Box[]): Box => ({
+const joinedBox = (boxes: readonly Box[]): Box => ({
   left: Math.min(...boxes.map((b) => b.left)),
   top: Math.min(...boxes.map((b) => b.top)),
   right: Math.max(...boxes.map((b) => b.right)),

@@ -70,13 +70,13 @@ const WAITING = [
   "v-insert-match",
 ];
 
-function Tip({
-  checks,
-  spread,
-}: {
+type TipProps = {
   readonly checks: readonly Check[] | null;
   readonly spread: () => void;
-}) {
+  readonly openWorst: () => void;
+};
+
+function Tip({ checks, spread, openWorst }: TipProps) {
   const say = useSay();
   if (!checks) {
     return (
@@ -89,13 +89,20 @@ function Tip({
     );
   }
   const count = (state: State) => checks.filter(({ verdict }) => verdict === state).length;
+  const rest = say("tape.rest", { attend: count("attend"), stop: count("stop") });
   return (
     <div className="tip">
       <b>{say("tape.count", { all: checks.length })}</b>
       {say("tape.sound", { n: count("sound") })}
       <br />
       <span className="rest">
-        {say("tape.rest", { attend: count("attend"), stop: count("stop") })}
+        {count("attend") + count("stop") === 0 ? (
+          rest
+        ) : (
+          <button type="button" className="plainLink" onClick={openWorst}>
+            {rest}
+          </button>
+        )}
         <br />
       </span>
       <button type="button" className="plainLink onlyNarrow" onClick={spread}>
@@ -119,6 +126,13 @@ function Worst({ check }: { readonly check: Check }) {
     </div>
   );
 }
+
+/** The worst check brought into sight and opened, however far along the tape it stands. */
+const openWorst = (id: string): void => {
+  const cell = document.querySelector<HTMLElement>(`[data-check="${id}"]`);
+  cell?.scrollIntoView({ inline: "center", block: "nearest" });
+  cell?.click();
+};
 
 /** Where a card stands: joined to its cell, and whole on the screen. */
 const cardLeft = (cell: HTMLElement): number => {
@@ -148,7 +162,11 @@ export function Tape() {
       onKeyDown={step}
     >
       {opened ? <Card check={opened} left={left} /> : null}
-      <Tip checks={checks} spread={() => setSpread(!spread)} />
+      <Tip
+        checks={checks}
+        spread={() => setSpread(!spread)}
+        openWorst={() => worst && openWorst(worst.id)}
+      />
       <ol>
         {checks
           ? checks.map((check) => (

@@ -46,7 +46,7 @@ export const checkLimit = (check: Check, p: Print, say: Say): string => {
 };
 
 /** The numbers that mend a check, most to the point first; they may be changed in the card. */
-export const REMEDIES: Readonly<Record<string, readonly FieldId[]>> = {
+const REMEDIES: Readonly<Record<string, readonly FieldId[]>> = {
   "chest-ease": ["fit.chestEase"],
   "hip-ease": ["fit.chestEase"],
   "upper-arm-ease": ["fit.upperArmEase"],

@@ -15,7 +15,7 @@ export const STEPS: Readonly<Record<Unit, { step: Mm; fine: Mm; leap: Mm }>> = {
 };
 
 /** What a dragged value comes to rest on, and with Shift (design, section 7). In mm. */
-export const RESTS: Readonly<Record<Unit, { rest: Mm; fine: Mm }>> = {
+const RESTS: Readonly<Record<Unit, { rest: Mm; fine: Mm }>> = {
   mm: { rest: 0.5, fine: 0.1 },
   cm: { rest: 0.5, fine: 0.1 },
   in: { rest: 25.4 / 16, fine: 25.4 / 64 },

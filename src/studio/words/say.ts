@@ -8,7 +8,7 @@ export type Say = (key: WordKey, slots?: Slots) => string;
 const known = new WeakMap<Words, Say>();
 
 /** The same words give the same function, so that what is said with it need not be drawn anew. */
-export const sayIn = (words: Words): Say => {
+const sayIn = (words: Words): Say => {
   const found = known.get(words);
   if (found) return found;
   const made: Say = (key, slots) => (slots ? filled(words[key], slots) : words[key]);

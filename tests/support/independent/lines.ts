@@ -56,6 +56,15 @@ export const lengthOfStretch = (stretch: Stretch, from = 0, to = 1): number => {
 export const lengthOfData = (data: string): number =>
   stretchesOf(data).reduce((sum, stretch) => sum + lengthOfStretch(stretch), 0);
 
+/** The same line after the wash: what is left across and down. */
+export const lengthAfter = (data: string, across: number, down: number): number =>
+  stretchesOf(data)
+    .map((stretch) => stretch.map(([x, y]): Spot => [x * across, y * down]))
+    .reduce((sum, [p = NO_SPOT, q = NO_SPOT, r, e]) => {
+      return sum + lengthOfStretch(r && e ? [p, q, r, e] : [p, q]);
+    }, 0);
+const NO_SPOT: Spot = [Number.NaN, Number.NaN];
+
 export const firstSpot = (stretches: readonly Stretch[]): Spot =>
   stretches[0]?.[0] ?? [Number.NaN, Number.NaN];
 export const lastSpot = (stretches: readonly Stretch[]): Spot =>

@@ -17,10 +17,18 @@ export type Bench = {
   readonly columns: number;
   /** Sheets one below the other; Infinity: as many as it takes. */
   readonly rows: number;
+  /** An arrangement that costs more is of no use and is given up. */
+  readonly most: number;
 };
 
 /** Pieces set down so far, and the sheets that they print on: a bit a column, a number a row. */
-type Table = { readonly standing: Standing[]; readonly sheets: Int32Array; cost: number };
+type Table = {
+  readonly standing: Standing[];
+  readonly sheets: Int32Array;
+  /** The sheets of the one silhouette that is being tried. */
+  readonly scratch: Int32Array;
+  cost: number;
+};
 
 /** How far the last sheet of a row, or of a column, reaches. */
 const reachOf = (sheets: number, step: Mm, windowSize: Mm): Mm =>
@@ -40,48 +48,50 @@ const bitCount = (bits: number): number => {
   return n;
 };
 
+/** A sheet more weighs as much as this many joins. */
+const JOINS_TO_A_SHEET = 1000;
+
 /**
- * Marks in `sheets` what a silhouette would print on. By points close together on its lines: a
- * window is wider than they are apart, and the few corners that this passes over are found when the real
- * lines are held against the sheets. It runs some thousand times a layout, so nothing is made here.
+ * What setting a silhouette down would cost: sheets not printed so far, then sheets to be joined.
+ * Left off as soon as it is more than `most`. By points close together on its lines: a window is
+ * wider than they are apart, and the few corners that this passes over are found when the real lines
+ * are held against the sheets. It runs some thousand times a layout, so nothing is made here: its
+ * sheets are left in `scratch`, from the row before its first to the one after its last.
  */
-const mark = (sheets: Int32Array, { shape, x, y }: Standing, { grid, columns }: Bench): void => {
-  const { points } = shape;
+const costOf = (table: Table, at: Standing, { grid, columns }: Bench, most: number): number => {
+  const { scratch, sheets } = table;
+  const { points } = at.shape;
   const { stepX, stepY } = grid;
   const last = columns - 1;
   const [shareX, shareY] = [1 / stepX, 1 / stepY];
   const [backX, backY] = [grid.windowWidth + HALF_LINE, grid.windowHeight + HALF_LINE];
+  scratch.fill(0, firstRow(at, grid), lastRow(at, grid) + 1);
+  let cost = 0;
   for (let i = 0; i < points.length; i += 2) {
-    const px = (points[i] ?? 0) + x;
-    const py = (points[i + 1] ?? 0) + y;
+    const px = (points[i] ?? 0) + at.x;
+    const py = (points[i + 1] ?? 0) + at.y;
     const column = Math.min(last, Math.floor((px + HALF_LINE) * shareX));
     const row = Math.floor((py + HALF_LINE) * shareY);
     // In the overlap a point prints on the sheet before as well.
     const bits =
       column > 0 && px < column * stepX - stepX + backX ? 3 << (column - 1) : 1 << column;
-    sheets[row] = (sheets[row] ?? 0) | bits;
-    if (row > 0 && py < row * stepY - stepY + backY)
-      sheets[row - 1] = (sheets[row - 1] ?? 0) | bits;
-  }
-};
-
-/** A sheet more weighs as much as this many joins. */
-const JOINS_TO_A_SHEET = 1000;
-
-/** What setting a silhouette down would cost: sheets not printed so far, then sheets to be joined. */
-const costOf = (table: Table, at: Standing, bench: Bench, scratch: Int32Array): number => {
-  const { grid } = bench;
-  const last = Math.min(MOST_ROWS - 1, Math.ceil((at.y + at.shape.height) / grid.stepY));
-  const first = Math.max(0, Math.floor(at.y / grid.stepY) - 1);
-  scratch.fill(0, first, last + 1);
-  mark(scratch, at, bench);
-  let cost = 0;
-  for (let r = first; r <= last; r++) {
-    const bits = scratch[r] ?? 0;
-    cost += JOINS_TO_A_SHEET * bitCount(bits & ~(table.sheets[r] ?? 0)) + bitCount(bits);
+    const above = row > 0 && py < row * stepY - stepY + backY ? row - 1 : row;
+    for (let r = above; r <= row; r++) {
+      const known = scratch[r] ?? 0;
+      const more = bits & ~known;
+      if (more === 0) continue;
+      scratch[r] = known | more;
+      cost += JOINS_TO_A_SHEET * bitCount(more & ~(sheets[r] ?? 0)) + bitCount(more);
+    }
+    if (cost > most) return cost;
   }
   return cost;
 };
+
+const firstRow = ({ y }: Standing, { stepY }: Grid): number =>
+  Math.max(0, Math.floor(y / stepY) - 1);
+const lastRow = ({ y, shape }: Standing, { stepY }: Grid): number =>
+  Math.min(MOST_ROWS - 1, Math.ceil((y + shape.height) / stepY));
 
 /** The start of the next sheet at or after `at`, or `at` itself where it is on the first. */
 const onNextSheet = (at: Mm, step: Mm): Mm =>
@@ -90,16 +100,23 @@ const onNextSheet = (at: Mm, step: Mm): Mm =>
 /** Places worth trying for one silhouette: slid up or left against what stands, or on a new sheet. */
 const places = (shape: Silhouette, { standing }: Table, { grid }: Bench): readonly Standing[] => {
   const found: Standing[] = [];
+  // Many pieces stand level: what was slid from a place once need not be slid again.
+  const triedAlong: Mm[] = [];
+  const triedDown: Mm[] = [];
   const add = (x: Mm, y: Mm): void => {
     for (const known of found) if (known.x === x && known.y === y) return;
     found.push({ shape, x, y });
   };
   const along = (y: Mm): void => {
+    if (triedAlong.includes(y)) return;
+    triedAlong.push(y);
     const x = slidLeft(shape, y, standing);
     add(x, y);
     add(onNextSheet(x, grid.stepX), y);
   };
   const down = (x: Mm): void => {
+    if (triedDown.includes(x)) return;
+    triedDown.push(x);
     const y = slidUp(shape, x, standing);
     add(x, y);
     add(x, onNextSheet(y, grid.stepY));
@@ -116,17 +133,17 @@ const places = (shape: Silhouette, { standing }: Table, { grid }: Bench): readon
 };
 
 /** Sets one piece down where it costs fewest sheets; of equal places the nearest to the corner. */
-const setDown = (table: Table, ways: Ways, bench: Bench, scratch: Int32Array): boolean => {
+const setDown = (table: Table, ways: Ways, bench: Bench): boolean => {
   const { stepX, stepY, windowWidth, windowHeight } = bench.grid;
   const right = reachOf(bench.columns, stepX, windowWidth);
   const bottom = reachOf(bench.rows, stepY, windowHeight);
   let best: Standing | null = null;
-  let [least, nearest] = [Infinity, Infinity];
+  let [least, nearest] = [bench.most - table.cost, Infinity];
   for (const shape of ways) {
     for (const at of places(shape, table, bench)) {
       const [toRight, toBottom] = [at.x + shape.width, at.y + shape.height];
       if (toRight > right || toBottom > bottom) continue;
-      const cost = costOf(table, at, bench, scratch);
+      const cost = costOf(table, at, bench, least);
       if (cost < least || (cost === least && toRight + toBottom < nearest)) {
         [best, least, nearest] = [at, cost, toRight + toBottom];
       }
@@ -134,19 +151,26 @@ const setDown = (table: Table, ways: Ways, bench: Bench, scratch: Int32Array): b
   }
   if (!best) return false;
   table.standing.push(best);
-  mark(table.sheets, best, bench);
-  table.cost += least;
+  table.cost += costOf(table, best, bench, Infinity);
+  const { scratch, sheets } = table;
+  for (let r = firstRow(best, bench.grid); r <= lastRow(best, bench.grid); r++) {
+    sheets[r] = (sheets[r] ?? 0) | (scratch[r] ?? 0);
+  }
   return true;
 };
 
 /**
  * Pieces set down one after another in the order given, each where it costs fewest sheets; null
- * where one finds no room.
+ * where one finds no room, or the cost is more than it may be.
  */
 export const arrange = (pieces: readonly Ways[], bench: Bench): Arrangement | null => {
-  const table: Table = { standing: [], sheets: new Int32Array(MOST_ROWS), cost: 0 };
-  const scratch = new Int32Array(MOST_ROWS);
-  if (!pieces.every((ways) => setDown(table, ways, bench, scratch))) return null;
+  const table: Table = {
+    standing: [],
+    sheets: new Int32Array(MOST_ROWS),
+    scratch: new Int32Array(MOST_ROWS),
+    cost: 0,
+  };
+  if (!pieces.every((ways) => setDown(table, ways, bench))) return null;
   return {
     standing: table.standing,
     cost: table.cost,

@@ -9,6 +9,7 @@ import { type PieceWords, pieceWords } from "./pieceWords.ts";
 import { placedPath, placementOf } from "./placing.ts";
 import { type Printed, printedSheets } from "./printed.ts";
 import type { Sheets } from "./sheets.ts";
+import { squarePlaces } from "./squarePlaces.ts";
 import type { SheetSubject } from "./subject.ts";
 import { gridOf, windowOf } from "./tiles.ts";
 import type { Word } from "./word.ts";
@@ -28,7 +29,12 @@ export type PieceDrawing = {
 };
 
 /** All pieces where they stand, and where ink lies between them. Every output starts here. */
-export type LayoutDrawing = { readonly pieces: readonly PieceDrawing[]; readonly ink: Ink };
+export type LayoutDrawing = {
+  readonly pieces: readonly PieceDrawing[];
+  readonly ink: Ink;
+  /** The test square of each sheet, in the order of its pages. */
+  readonly squares: readonly Box[];
+};
 
 const strokesOf = (piece: Piece, sheets: Sheets): readonly Stroke[] => {
   const placement = placementOf(sheets, piece.name);
@@ -48,11 +54,15 @@ type Setting = {
   readonly lines: readonly (readonly Stroke[])[];
   readonly sheets: Sheets;
   readonly ink: Ink;
+  readonly squares: readonly Box[];
 };
 
 /** All words, each piece's set where they are clear of every line and of the words before. */
-const wordsOf = (subject: SheetSubject, { lines, sheets, ink }: Setting): readonly PieceWords[] => {
-  const taken: Box[] = [];
+const wordsOf = (
+  subject: SheetSubject,
+  { lines, sheets, ink, squares }: Setting,
+): readonly PieceWords[] => {
+  const taken: Box[] = [...squares];
   const windows = windowsOf(sheets);
   const { pieces } = subject.garment;
   const outlines = pieces.map((piece) =>
@@ -90,9 +100,11 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
     width,
     height,
   );
-  const words = wordsOf(subject, { lines, sheets, ink });
+  const squares = squarePlaces(windows, ink);
+  const words = wordsOf(subject, { lines, sheets, ink, squares });
   return {
     ink,
+    squares,
     pieces: pieces.map((piece, i) => ({
       piece: piece.name,
       strokes: [...(lines[i] ?? []), ...(words[i]?.leader ?? [])],

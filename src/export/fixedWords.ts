@@ -29,8 +29,8 @@ const SIDE: Mm = 5;
 /** From a line to the letters beside it. */
 const OFF: Mm = 1.6;
 /** The sleeve's sides are named so far out to either side, and so far below the underarm. */
-const SIDE_SHARE = 0.68;
-const SIDE_DOWN: Mm = 26;
+const SIDE_SHARES: readonly number[] = [0.68, 0.55, 0.42, 0.3];
+const SIDE_DOWNS: readonly Mm[] = [26, 42, 62, 10, -10, 85, 110];
 
 /** A place beside a point of a line: the letters stand on that side of it, `away` from it. */
 const beside = (at: Point, turn: Degrees, size: Mm, side: "over" | "under"): Place => {
@@ -121,11 +121,10 @@ const sideWords = ({ name, edges }: Piece): readonly FixedWord[] => {
     { text: "front", end: front },
     { text: "back", end: back },
   ].map(({ text, end }) => {
-    const foot = plus(centre, times(minus(end, centre), SIDE_SHARE));
-    const places = [1, 1.6, 2.4, 0.4, -0.4].map((down) => ({
-      at: plus(foot, { x: 0, y: SIDE_DOWN * down }),
-      turn: 0,
-    }));
+    const places = SIDE_SHARES.flatMap((share) => {
+      const foot = plus(centre, times(minus(end, centre), share));
+      return SIDE_DOWNS.map((down) => ({ at: plus(foot, { x: 0, y: down }), turn: 0 }));
+    });
     return { text, size: SIDE, strong: true, places };
   });
 };

@@ -10,7 +10,16 @@ import { lineKey } from "./lineKey.ts";
 import { joinArt, type PageArt } from "./pageArt.ts";
 import { bodyName } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
-import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
+import {
+  fittedHeading,
+  heading,
+  heightOf,
+  hung,
+  type Part,
+  paragraph,
+  space,
+  stacked,
+} from "./stack.ts";
 import type { SheetSubject } from "./subject.ts";
 import { SQUARES_WIDE, testSquares } from "./testSquares.ts";
 
@@ -40,7 +49,7 @@ const titlePart = ({ subject, sheets, date }: FrontScene, width: Mm): Part => {
   const drawn = date === null ? "" : ` Drawn ${date}.`;
   return stacked(
     paragraph("Raglan sweatshirt, sewing pattern", 3.4, width),
-    heading(bodyName(subject.body), 8),
+    fittedHeading(bodyName(subject.body), [8, 6.5, 5], width),
     paragraph(`${girths}${drawn}`, TEXT, width),
     paragraph(sheetWords(sheets), TEXT, width),
   );

@@ -36,24 +36,29 @@ type Setting = {
   readonly wide: Mm;
   /** Facts each on lines of their own; all on one line; or on the title's line. */
   readonly lines: "each" | "one" | "none";
+  /** Which facts: all; without the body's name, which every sheet has; how it is cut alone. */
+  readonly facts: "all" | "nameless" | "first";
   readonly turn: 0 | 90;
 };
 
 /** From the best to read to the smallest. The first that fits in the piece is taken. */
 const SETTINGS: readonly Setting[] = [
-  { title: 9, text: 3.6, wide: 84, lines: "each", turn: 0 },
-  { title: 7, text: 3.2, wide: 66, lines: "each", turn: 0 },
-  { title: 5.5, text: 2.9, wide: 56, lines: "each", turn: 0 },
-  { title: 9, text: 3.6, wide: 130, lines: "each", turn: 90 },
-  { title: 7, text: 3.2, wide: 130, lines: "each", turn: 90 },
-  { title: 5.5, text: 2.9, wide: 44, lines: "each", turn: 0 },
-  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 0 },
-  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 90 },
-  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 0 },
-  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 90 },
+  { title: 9, text: 3.6, wide: 84, lines: "each", turn: 0, facts: "all" },
+  { title: 7, text: 3.2, wide: 66, lines: "each", turn: 0, facts: "all" },
+  { title: 5.5, text: 2.9, wide: 56, lines: "each", turn: 0, facts: "all" },
+  { title: 9, text: 3.6, wide: 130, lines: "each", turn: 90, facts: "all" },
+  { title: 7, text: 3.2, wide: 130, lines: "each", turn: 90, facts: "all" },
+  { title: 5.5, text: 2.9, wide: 44, lines: "each", turn: 0, facts: "all" },
+  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 0, facts: "all" },
+  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 90, facts: "all" },
+  { title: 4.6, text: 2.7, wide: Infinity, lines: "one", turn: 90, facts: "nameless" },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 0, facts: "nameless" },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 90, facts: "nameless" },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 0, facts: "first" },
+  { title: 2.9, text: 2.9, wide: Infinity, lines: "none", turn: 90, facts: "first" },
 ];
 /** Where none of them fits, the label stands beside its piece. */
-const BESIDE: Setting = { title: 4, text: 2.5, wide: 40, lines: "each", turn: 0 };
+const BESIDE: Setting = { title: 4, text: 2.5, wide: 40, lines: "each", turn: 0, facts: "all" };
 /** Free on all sides of a label. */
 const CLEAR: Mm = 2;
 /** Labels are tried at places this far apart. */
@@ -67,7 +72,8 @@ const ACROSS_A_JOINT = 2000;
 
 const labelBlock = (piece: Piece, subject: SheetSubject, setting: Setting): TextBlock => {
   const { title, text, wide, lines } = setting;
-  const facts = pieceFacts(piece, subject);
+  const told = pieceFacts(piece, subject, setting.facts !== "all");
+  const facts = setting.facts === "first" ? told.slice(0, 1) : told;
   const own = lines === "each" ? facts : [facts.join(". ")];
   if (lines === "none") {
     return blockOf([{ text: `${titleOf(piece)}. ${own.join("")}`, size: title, strong: false }]);
@@ -115,10 +121,13 @@ type Search = {
   readonly height: Mm;
   /** Whether a clear box is in the right place. */
   readonly isRight: (box: Box) => boolean;
+  /** It may lie across a joint. */
+  readonly mayJoin: boolean;
 };
 
 /** The cheapest clear place: near the middle of the piece, and whole on one sheet if it can be. */
-const bestPlace = ({ field, width, height, isRight }: Search, room: LabelRoom): Box | null => {
+const bestPlace = (search: Search, room: LabelRoom): Box | null => {
+  const { field, width, height, isRight, mayJoin } = search;
   const { x, y } = middleOf(boxRound(room.outline));
   const inner = room.windows.map((window) => grown(window, -JOINT));
   let best: Box | null = null;
@@ -131,8 +140,9 @@ const bestPlace = ({ field, width, height, isRight }: Search, room: LabelRoom): 
       if (away >= least) continue;
       const box = { left, top, right: left + width, bottom: top + height };
       if (inkIn(room.ink, box, CLEAR) > 0) continue;
-      const cost = away + (inner.some((window) => isWithin(box, window)) ? 0 : ACROSS_A_JOINT);
-      if (cost >= least || !isApart(box, room) || !isRight(box)) continue;
+      const isWhole = inner.some((window) => isWithin(box, window));
+      const cost = isWhole ? away : away + ACROSS_A_JOINT;
+      if ((!isWhole && !mayJoin) || cost >= least || !isApart(box, room) || !isRight(box)) continue;
       [best, least] = [box, cost];
     }
   }
@@ -145,7 +155,12 @@ const labelAt = (block: TextBlock, box: Box, turn: 0 | 90, beside: boolean): Lab
 };
 
 /** Inside the piece, in the first setting that fits. */
-const labelInside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null => {
+const labelInside = (
+  piece: Piece,
+  subject: SheetSubject,
+  room: LabelRoom,
+  mayJoin: boolean,
+): Label | null => {
   const field = boxRound(room.outline);
   const isRight = (box: Box): boolean =>
     isPrinted(box, room.windows) && isInside(room.outline, middleOf(box));
@@ -153,7 +168,7 @@ const labelInside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Labe
     const block = labelBlock(piece, subject, setting);
     const across = setting.turn === 0;
     const [width, height] = across ? [block.width, block.height] : [block.height, block.width];
-    const box = bestPlace({ field, width, height, isRight }, room);
+    const box = bestPlace({ field, width, height, isRight, mayJoin }, room);
     if (box) return labelAt(block, box, setting.turn, false);
   }
   return null;
@@ -166,10 +181,16 @@ const labelBeside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Labe
     isPrinted(box, room.windows) &&
     !room.outlines.some((outline) => isInside(outline, middleOf(box)));
   const block = labelBlock(piece, subject, BESIDE);
-  const box = bestPlace({ field, width: block.width, height: block.height, isRight }, room);
+  const { width, height } = block;
+  const box = bestPlace({ field, width, height, isRight, mayJoin: true }, room);
   return box ? labelAt(block, box, 0, true) : null;
 };
 
-/** A piece's title and what must be known to cut it, clear of all lines; null: nowhere is room. */
+/**
+ * A piece's title and what must be known to cut it, clear of all lines: inside and whole on one
+ * sheet, or inside over a joint, or beside the piece; null: nowhere is room.
+ */
 export const pieceLabel = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null =>
-  labelInside(piece, subject, room) ?? labelBeside(piece, subject, room);
+  labelInside(piece, subject, room, false) ??
+  labelInside(piece, subject, room, true) ??
+  labelBeside(piece, subject, room);

@@ -73,9 +73,11 @@ const bestOf = (pieces: readonly Piece[], grid: Grid): Arrangement => {
   const rows = isWide ? Infinity : TABLE;
   const found = (isWide ? WIDE_ORDERS : ORDERS)
     .map((order) => order.flatMap((name) => ways.filter(([first]) => first?.piece === name)))
-    .map((inOrder) => arrange(inOrder, { grid, columns, rows }))
-    .reduce((a, b) => better(a, b, grid));
-  const endless = found ?? arrange(ways, { grid, columns, rows: Infinity });
+    .reduce<Arrangement | null>((best, inOrder) => {
+      const most = best?.cost ?? Infinity;
+      return better(best, arrange(inOrder, { grid, columns, rows, most }), grid);
+    }, null);
+  const endless = found ?? arrange(ways, { grid, columns, rows: Infinity, most: Infinity });
   if (!endless) throw new Error("A piece found no room on an endless table.");
   return endless;
 };

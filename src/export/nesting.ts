@@ -13,14 +13,21 @@ export type Standing = { readonly shape: Silhouette; readonly x: Mm; readonly y:
 
 /** How far a shape must be moved on along one axis to clear a standing one, strip by strip. */
 const clearance = (still: Strips, moving: Strips, offset: Mm): Mm => {
+  const { high } = still;
+  const { low } = moving;
+  const most = high.length - 1;
   let need = -Infinity;
-  const most = still.high.length - 1;
-  for (let i = 0; i < moving.low.length; i++) {
+  for (let i = 0; i < low.length; i++) {
     const from = offset + i * STRIP - SAFE_GAP;
     const first = Math.max(0, Math.floor(from / STRIP));
     const last = Math.min(most, Math.floor((from + STRIP + 2 * SAFE_GAP) / STRIP));
-    const low = moving.low[i] ?? 0;
-    for (let k = first; k <= last; k++) need = Math.max(need, (still.high[k] ?? 0) - low);
+    let reach = -Infinity;
+    for (let k = first; k <= last; k++) {
+      const to = high[k] ?? 0;
+      if (to > reach) reach = to;
+    }
+    const wanted = reach - (low[i] ?? 0);
+    if (wanted > need) need = wanted;
   }
   return need;
 };

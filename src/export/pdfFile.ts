@@ -57,7 +57,7 @@ export type PdfStart = {
 };
 
 const FONT_FILE = "NotoSans.ttf";
-const FONT_NAME = "Noto Sans";
+const FONT_NAME = "NotoSans";
 /** jsPDF always writes a date. Where none is wanted this one is written and then blanked out. */
 const NO_DATE = "D:19700101000000+00'00'";
 const SAME_FILE = "0".repeat(32);

@@ -6,10 +6,20 @@ import type { Mm } from "../geometry/units.ts";
 import { CUFF_MARKS, HEM_MARKS, MARK_WORDS, PIECE_TITLES } from "./data/pieceWords.ts";
 import type { SheetSubject } from "./subject.ts";
 
+/** Longer names are cut short: the id tells the body anyway. */
+const LONGEST_NAME = 48;
+
+const shortened = (name: string): string => {
+  const letters = [...name.replace(/\s+/gu, " ").trim()];
+  return letters.length <= LONGEST_NAME
+    ? letters.join("")
+    : `${letters.slice(0, LONGEST_NAME - 1).join("")}…`;
+};
+
 /** The body as it is named on paper: the id beside the name, for a name may not be printable. */
 export const bodyName = ({ id, name, size }: SheetSubject["body"]): string => {
   if (size !== undefined) return `Size ${size}`;
-  return name !== undefined && name !== id ? `${name} (${id})` : id;
+  return name !== undefined && name !== id ? `${shortened(name)} (${id})` : id;
 };
 
 export const titleOf = ({ name }: Piece): string => PIECE_TITLES[name].title;
@@ -47,15 +57,20 @@ const turningsOf = ({ name }: Piece, { allowances, alterations }: Choices): stri
 };
 
 /** What stands under a piece's title, the most needed first. */
-export const pieceFacts = (piece: Piece, { body, garment }: SheetSubject): readonly string[] => {
+export const pieceFacts = (
+  piece: Piece,
+  { body, garment }: SheetSubject,
+  nameless = false,
+): readonly string[] => {
   const band = bandOf(piece, garment);
-  const cutting = cuttingOf(piece);
+  const whose = nameless ? [] : [bodyName(body)];
   if (band) {
     const size = `Cut size ${asSize(band.cutLength, band.cutHeight)}`;
     const finished = `finished ${asSize(band.finishedLength, band.finishedDepth)}`;
-    return [cutting, bodyName(body), `${size}, ${finished}`];
+    return [cuttingOf(piece), ...whose, `${size}, ${finished}`];
   }
-  return [cutting, bodyName(body), `Turnings are in: ${turningsOf(piece, garment.choices)}`];
+  const turnings = `Turnings are in: ${turningsOf(piece, garment.choices)}`;
+  return [cuttingOf(piece), ...whose, turnings];
 };
 
 /** What the notch marks of a band meet, in the order in which they stand on it. */

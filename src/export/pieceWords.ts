@@ -4,6 +4,7 @@ import { straight } from "../geometry/path.ts";
 import { along, apart, dot, minus, type Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
+import { OVERLAP } from "./data/paper.ts";
 import { type FixedWord, fixedWords } from "./fixedWords.ts";
 import { type LabelRoom, pieceLabel } from "./label.ts";
 import type { Stroke } from "./pieceLines.ts";
@@ -31,7 +32,7 @@ const CLEAR: Mm = 0.5;
 
 /**
  * A word at the first of its places that is clear of the piece's lines and of other words, and whole
- * on one sheet where any is.
+ * on one sheet, off its joints, where any is.
  */
 const setBeside = (
   { text, size, strong, places }: FixedWord,
@@ -44,7 +45,7 @@ const setBeside = (
     const word: Word = { text, x, y, size, turn: turn + placement.turn, from: "middle", strong };
     const box = grown(boxOf(word), CLEAR);
     if (anyCrosses(chords, box) || taken.some((other) => meets(other, box))) continue;
-    if (windows.some((window) => isWithin(box, window))) return word;
+    if (windows.some((window) => isWithin(box, grown(window, -OVERLAP)))) return word;
     across ??= word;
   }
   return across;

@@ -1,17 +1,26 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
+import { clearest, coverOf, fromUpperLeft, type Taken } from "./clearPlace.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
-import { inkIn } from "./freeSpace.ts";
 import { type CornerMark, JOINT_IN, type Neighbours, neighboursOf } from "./joints.ts";
-import { boxRun, FINE, joinArt, type PageArt, ruled, straightRun, wordOf } from "./pageArt.ts";
+import {
+  boxRun,
+  FINE,
+  joinArt,
+  NO_ART,
+  type PageArt,
+  ruled,
+  straightRun,
+  wordOf,
+} from "./pageArt.ts";
 import { bodyName } from "./pieceFacts.ts";
 import type { SheetPage, Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
-import { blockOf, type TextBlock, wordsAt } from "./textBlock.ts";
+import { blockOf, plainLines, type TextBlock, wordsAt } from "./textBlock.ts";
 import { gridOf, sheetName, windowOf } from "./tiles.ts";
-import { boxOf, grown, meets, type Word, widthOf } from "./word.ts";
+import { boxOf, meets, type Word, widthOf } from "./word.ts";
 
 /** A sheet of the pattern and all that its furniture must know. */
 export type SheetScene = {
@@ -26,33 +35,10 @@ const DIAMOND: Mm = 4.3;
 const MARK_LETTER: Mm = 3.6;
 const DASH: readonly Mm[] = [3, 2];
 const STRIP_WORD: Mm = 2.2;
-/** The side of the test square. */
-export const TEST_SQUARE: Mm = 50;
 const NAME: Mm = 8;
 const NAME_TEXT: Mm = 2.8;
-/** Places for furniture are tried so far apart. */
-const STRIDE: Mm = 3;
-const CLEAR: Mm = 2.5;
-
-/** Ink and words that furniture should keep clear of. */
-type Taken = { readonly scene: SheetScene; readonly boxes: readonly Box[] };
-
-/** How much a box would cover: squares with ink, and words, which weigh more. */
-const coverOf = ({ scene, boxes }: Taken, box: Box): number =>
-  inkIn(scene.drawing.ink, box) + 100 * boxes.filter((other) => meets(other, box)).length;
-
-/** Of the boxes given the first that is clear, else the one that covers least. */
-const clearest = (taken: Taken, boxes: Iterable<Box>): Box | null => {
-  let best: Box | null = null;
-  let least = Infinity;
-  for (const box of boxes) {
-    const cover = coverOf(taken, grown(box, CLEAR));
-    if (cover < least) [best, least] = [box, cover];
-    if (cover === 0) break;
-  }
-  return best;
-};
-
+/** What stands beside it is broken to the first of these widths that finds a clear place. */
+const NAME_WIDTHS: readonly Mm[] = [100, 52, 36];
 const windowOfScene = ({ sheets, page }: SheetScene): Box =>
   windowOf(gridOf(sheets.width, sheets.height), page.row, page.column);
 
@@ -74,11 +60,12 @@ const cornerMark = ({ at: { x, y }, letter }: CornerMark): PageArt => {
 /** A joint as pieces of line that leave its corner marks free. */
 const jointRuns = (from: Point, to: Point, marks: readonly CornerMark[]) => {
   const down = from.x === to.x;
+  const [start, end] = down ? [from.y, to.y] : [from.x, to.x];
   const stops = marks
     .filter(({ at }) => (down ? at.x === from.x : at.y === from.y))
     .map(({ at }) => (down ? at.y : at.x))
+    .filter((along) => along > start && along < end)
     .sort((a, b) => a - b);
-  const [start, end] = down ? [from.y, to.y] : [from.x, to.x];
   const at = (along: Mm): Point => (down ? { x: from.x, y: along } : { x: along, y: from.y });
   const cuts = [start, ...stops.flatMap((s) => [s - DIAMOND, s + DIAMOND]), end];
   return cuts.flatMap((cut, i) => {
@@ -154,55 +141,39 @@ const piecesOn = ({ drawing, subject, page }: SheetScene): string =>
     .map(({ name }) => PIECE_TITLES[name].title)
     .join(", ");
 
-const nameBlock = (scene: SheetScene): TextBlock => {
+const nameBlock = (scene: SheetScene, wide: Mm): TextBlock => {
   const { subject, sheets, page } = scene;
   const place = sheets.pages.indexOf(page) + 1;
   const lines = [
     `sheet ${place} of ${sheets.pages.length}, ${bodyName(subject.body)}`,
     piecesOn(scene),
   ];
-  return blockOf(lines.map((text) => ({ text, size: NAME_TEXT, strong: false })));
+  return blockOf(lines.flatMap((text) => plainLines(text, NAME_TEXT, wide)));
 };
-
-function* placesAlong(window: Box, width: Mm, height: Mm): Generator<Box> {
-  const room = grown(window, -2 * JOINT_IN);
-  for (let top = room.top; top + height <= room.bottom; top += STRIDE) {
-    for (let left = room.left; left + width <= room.right; left += STRIDE) {
-      yield { left, top, right: left + width, bottom: top + height };
-    }
-  }
-}
 
 /** The sheet's name, large, and beside it whose it is, as near to the upper left as is clear. */
-const nameArt = (scene: SheetScene, taken: Taken): { art: PageArt; box: Box } | null => {
+const nameArt = (scene: SheetScene, taken: Taken): PageArt => {
   const { row, column } = scene.page;
   const name = sheetName(row, column);
-  const block = nameBlock(scene);
   const aside = widthOf(name, NAME) + 2.5;
-  const places = placesAlong(windowOfScene(scene), aside + block.width, block.height);
-  const box = clearest(taken, places);
-  if (!box) return null;
-  const foot = { x: box.left, y: box.top + block.height / 2 + NAME * 0.36 };
+  const window = windowOfScene(scene);
+  const found = NAME_WIDTHS.flatMap((wide) => {
+    const block = nameBlock(scene, wide);
+    const height = Math.max(block.height, NAME);
+    const place = clearest(taken, () => fromUpperLeft(window, aside + block.width, height));
+    return place ? [{ ...place, block }] : [];
+  });
+  const best = found.find(({ cover }) => cover === 0) ?? found.sort((a, b) => a.cover - b.cover)[0];
+  if (!best) return NO_ART;
+  const { box, block } = best;
+  const foot = { x: box.left, y: box.top + NAME * 0.86 };
   const words = wordsAt(block, { x: box.left + aside, y: box.top });
-  return {
-    art: { shapes: [], words: [wordOf(name, foot, NAME, { strong: true }), ...words] },
-    box,
-  };
+  return { shapes: [], words: [wordOf(name, foot, NAME, { strong: true }), ...words] };
 };
 
-/** From the lower right to the upper left. */
-function* squarePlaces(window: Box): Generator<Box> {
-  const room = grown(window, -2 * JOINT_IN);
-  for (let bottom = room.bottom; bottom - TEST_SQUARE >= room.top; bottom -= STRIDE) {
-    for (let right = room.right; right - TEST_SQUARE >= room.left; right -= STRIDE) {
-      yield { left: right - TEST_SQUARE, top: bottom - TEST_SQUARE, right, bottom };
-    }
-  }
-}
-
-const squareArt = (scene: SheetScene, taken: Taken): PageArt => {
-  const box = clearest(taken, squarePlaces(windowOfScene(scene)));
-  if (!box) return { shapes: [], words: [] };
+const squareArt = ({ drawing, sheets, page }: SheetScene): PageArt => {
+  const box = drawing.squares[sheets.pages.indexOf(page)];
+  if (!box) return NO_ART;
   const middle = (box.left + box.right) / 2;
   const at = (down: Mm): Point => ({ x: middle, y: box.top + down });
   const style = { from: "middle" as const };
@@ -218,18 +189,18 @@ const squareArt = (scene: SheetScene, taken: Taken): PageArt => {
 
 /** Everything on a sheet but the pattern itself and the scales. */
 export const sheetArt = (scene: SheetScene): PageArt => {
+  const { drawing, marks } = scene;
   const window = windowOfScene(scene);
-  const words = scene.drawing.pieces.flatMap((piece) => piece.words.map(boxOf));
-  const taken: Taken = { scene, boxes: words.filter((box) => meets(box, window)) };
-  const corners = scene.marks.filter(({ at: { x, y } }) =>
+  const words = drawing.pieces.flatMap((piece) => piece.words.map(boxOf));
+  const boxes = [...words, ...drawing.squares].filter((box) => meets(box, window));
+  const taken: Taken = { ink: drawing.ink, boxes };
+  const corners = marks.filter(({ at: { x, y } }) =>
     meets({ left: x, top: y, right: x, bottom: y }, window),
   );
-  const name = nameArt(scene, taken);
-  const rest: Taken = { scene, boxes: name ? [...taken.boxes, name.box] : taken.boxes };
   return joinArt(
     ...corners.map(cornerMark),
     ...jointsOf(scene).map((joint) => jointArt(joint, scene, taken)),
-    ...(name ? [name.art] : []),
-    squareArt(scene, rest),
+    nameArt(scene, taken),
+    squareArt(scene),
   );
 };

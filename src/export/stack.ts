@@ -1,6 +1,7 @@
 import type { Mm } from "../geometry/units.ts";
 import { joinArt, NO_ART, type PageArt } from "./pageArt.ts";
-import { blockOf, LEADING, plainLines, type TextLine, wordsAt } from "./textBlock.ts";
+import { blockOf, LEADING, plainLines, type TextLine, wordsAt, wrapped } from "./textBlock.ts";
+import { widthOf } from "./word.ts";
 
 /** A part of a page that hangs from a point; it says how far down it reaches. */
 export type Part = (left: Mm, top: Mm) => { readonly art: PageArt; readonly bottom: Mm };
@@ -24,6 +25,12 @@ export const paragraph = (text: string, size: Mm, width: Mm): Part =>
   linesPart(plainLines(text, size, width));
 
 export const heading = (text: string, size: Mm): Part => linesPart([{ text, size, strong: true }]);
+
+/** A heading that is set smaller, and on more lines, where it is wider than the page. */
+export const fittedHeading = (text: string, sizes: readonly Mm[], width: Mm): Part => {
+  const size = sizes.find((s) => widthOf(text, s) <= width) ?? Math.min(...sizes);
+  return linesPart(wrapped(text, size, width).map((line) => ({ text: line, size, strong: true })));
+};
 
 /** A text with a number or a dash hung before it. */
 export const hung =

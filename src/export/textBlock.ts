@@ -19,11 +19,26 @@ export const LEADING = 1.32;
 /** From the line that letters stand on to the foot of their share of the block. */
 const UNDER = (LEADING - ASCENT - DESCENT) / 2 + DESCENT;
 
-/** Breaks a text between words so that no line is wider than `width`. A longer word stays whole. */
+/** A word cut into parts that are no wider than `width`. */
+const parted = (word: string, size: Mm, width: Mm): readonly string[] => {
+  if (widthOf(word, size) <= width) return [word];
+  const parts: string[] = [];
+  let part = "";
+  for (const letter of word) {
+    if (part !== "" && widthOf(part + letter, size) > width) {
+      parts.push(part);
+      part = "";
+    }
+    part += letter;
+  }
+  return [...parts, part];
+};
+
+/** Breaks a text so that no line is wider than `width`: between words, within one only if need be. */
 export const wrapped = (text: string, size: Mm, width: Mm): readonly string[] => {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(" ")) {
+  for (const word of text.split(" ").flatMap((whole) => parted(whole, size, width))) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (line !== "" && widthOf(longer, size) > width) {
       lines.push(line);

@@ -33,13 +33,19 @@ export type Silhouette = {
   readonly columns: Strips;
 };
 
+/**
+ * To a millionth of a millimetre. Engines differ in the last bit of a sine: without this a browser
+ * and the command line would break ties differently and lay the same pieces out in two ways.
+ */
+const rounded = (value: Mm): Mm => Math.round(value * 1e6) / 1e6;
+
 /** Adds a line to `found` as points close together, turned: x and y of each point in turn. */
 const walk = (found: number[], path: Path, turn: Degrees): void => {
   const [cos, sin] = cosSin(turn);
   let [fromX, fromY] = [NaN, NaN];
   for (const p of flattened(path, WITHIN)) {
-    const x = p.x * cos - p.y * sin;
-    const y = p.x * sin + p.y * cos;
+    const x = rounded(p.x * cos - p.y * sin);
+    const y = rounded(p.x * sin + p.y * cos);
     const [dx, dy] = [x - fromX, y - fromY];
     const parts = Math.ceil(Math.sqrt(dx * dx + dy * dy) / LONGEST_CHORD);
     for (let i = 1; i < parts; i++) found.push(fromX + (dx * i) / parts, fromY + (dy * i) / parts);

@@ -23,6 +23,7 @@ export const ribwright = (...words: readonly string[]): Ended => {
 
 /** The same where no file may grow beyond so many kB: a disk that is full, without a disk. */
 export const ribwrightOnFullDisk = (kB: number, ...words: readonly string[]): Ended => {
+  ribwright("--version"); // puts the program together first, where its sources are newer
   const script = `ulimit -f ${kB} && exec "$@"`;
   const { status, stdout, stderr } = spawnSync(
     "bash",

@@ -63,7 +63,7 @@ describe("the summary of a run", () => {
 });
 
 /** What upsets tables, and some letters between. */
-const LETTER = fc.constantFrom(..."\",;\n\r\t =+-@'a1é\ufeff\u0000", "🧵");
+const LETTER = fc.constantFrom(..."\",;\n\r\t =+-@'a1é\u0000", "🧵");
 
 describe("a cell", () => {
   test.each(["=1+1", "+1", "-5", "@sum", "\tx", "\rx"])("that starts like %j is text", (cell) => {

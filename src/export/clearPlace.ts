@@ -30,10 +30,15 @@ export function* fromUpperLeft(window: Box, width: Mm, height: Mm): Generator<Bo
 }
 
 /** From the lower right, row by row. */
-export function* fromLowerRight(window: Box, width: Mm, height: Mm): Generator<Box> {
+export function* fromLowerRight(
+  window: Box,
+  width: Mm,
+  height: Mm,
+  stride: Mm = STRIDE,
+): Generator<Box> {
   const room = roomIn(window);
-  for (let bottom = room.bottom; bottom - height >= room.top; bottom -= STRIDE) {
-    for (let right = room.right; right - width >= room.left; right -= STRIDE) {
+  for (let bottom = room.bottom; bottom - height >= room.top; bottom -= stride) {
+    for (let right = room.right; right - width >= room.left; right -= stride) {
       yield { left: right - width, top: bottom - height, right, bottom };
     }
   }

@@ -1,5 +1,6 @@
 import type { Piece, PieceName } from "../drafting/piece.ts";
 import { type Box, boundsOf } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { LINE_STYLES } from "./data/lineStyles.ts";
 import { flattened } from "./flatten.ts";
@@ -51,7 +52,8 @@ export const windowsOf = ({ width, height, pages }: Sheets): readonly Box[] => {
 };
 
 type Setting = {
-  readonly lines: readonly (readonly Stroke[])[];
+  /** The lines of each piece, as points. */
+  readonly chords: readonly (readonly (readonly Point[])[])[];
   readonly sheets: Sheets;
   readonly ink: Ink;
   readonly squares: readonly Box[];
@@ -60,7 +62,7 @@ type Setting = {
 /** All words, each piece's set where they are clear of every line and of the words before. */
 const wordsOf = (
   subject: SheetSubject,
-  { lines, sheets, ink, squares }: Setting,
+  { chords, sheets, ink, squares }: Setting,
 ): readonly PieceWords[] => {
   const taken: Box[] = [...squares];
   const windows = windowsOf(sheets);
@@ -70,9 +72,9 @@ const wordsOf = (
   );
   return pieces.map((piece, i) => {
     const placement = placementOf(sheets, piece.name);
-    const chords = (lines[i] ?? []).map(({ path }) => flattened(path, WITHIN));
     const outline = outlines[i] ?? [];
-    const room = { ink, taken, windows, placement, chords, outline, outlines };
+    const own = chords[i] ?? [];
+    const room = { ink, taken, windows, placement, chords: own, outline, outlines };
     const found = pieceWords(piece, subject, room);
     taken.push(...found.boxes);
     return found;
@@ -95,13 +97,10 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
   const windows = windowsOf(sheets);
   const width = Math.max(...windows.map(({ right }) => right));
   const height = Math.max(...windows.map(({ bottom }) => bottom));
-  const ink = inkOf(
-    lines.flat().map(({ path }) => path),
-    width,
-    height,
-  );
-  const squares = squarePlaces(windows, ink);
-  const words = wordsOf(subject, { lines, sheets, ink, squares });
+  const chords = lines.map((strokes) => strokes.map(({ path }) => flattened(path, WITHIN)));
+  const ink = inkOf(chords.flat(), width, height);
+  const squares = squarePlaces(windows, ink, chords.flat());
+  const words = wordsOf(subject, { chords, sheets, ink, squares });
   return {
     ink,
     squares,

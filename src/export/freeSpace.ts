@@ -1,14 +1,11 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
-import type { Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
-import { flattened } from "./flatten.ts";
 
 /** The layout is looked at in squares of this size. */
 const CELL: Mm = 2;
 /** Lines are walked in steps short enough that they miss no square they run through by much. */
 const STEP: Mm = 1;
-const WITHIN: Mm = 0.3;
 
 /** Where lines run in a layout: how many squares with ink lie above and left of each corner. */
 export type Ink = { readonly across: number; readonly down: number; readonly sums: Int32Array };
@@ -41,12 +38,12 @@ const blot = (sums: Int32Array, row: number, points: readonly Point[]): void => 
   }
 };
 
-/** Looks where lines run. The layout reaches from (0, 0) to (width, height). */
-export const inkOf = (lines: readonly Path[], width: Mm, height: Mm): Ink => {
+/** Looks where lines, given as points, run. The layout reaches from (0, 0) to (width, height). */
+export const inkOf = (lines: readonly (readonly Point[])[], width: Mm, height: Mm): Ink => {
   const [across, down] = [Math.ceil(width / CELL) + 1, Math.ceil(height / CELL) + 1];
   const row = across + 1;
   const sums = new Int32Array(row * (down + 1));
-  for (const path of lines) blot(sums, row, flattened(path, WITHIN));
+  for (const points of lines) blot(sums, row, points);
   for (let r = 1; r <= down; r++) {
     let inRow = 0;
     for (let at = r * row + 1; at <= r * row + across; at++) {

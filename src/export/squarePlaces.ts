@@ -1,17 +1,48 @@
 import type { Box } from "../geometry/outline.ts";
+import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { clearest, fromLowerRight } from "./clearPlace.ts";
+import { crossesBox } from "./clip.ts";
 import type { Ink } from "./freeSpace.ts";
+import { grown } from "./word.ts";
 
 /** The side of the test square. */
 export const TEST_SQUARE: Mm = 50;
+/** From the square to the nearest line. */
+const CLEAR: Mm = 0.6;
+/** Where the coarse look finds no place, a finer one tries places so far apart. */
+const FINE: Mm = 1;
+
+/** Lines as runs of points. */
+type Lines = readonly (readonly Point[])[];
+type Chord = readonly [Point, Point];
+
+const chordsIn = (lines: Lines, window: Box): readonly Chord[] =>
+  lines.flatMap((points) =>
+    points.flatMap((to, i): readonly Chord[] => {
+      const from = points[i - 1];
+      return from && crossesBox(from, to, window) ? [[from, to]] : [];
+    }),
+  );
+
+/** A place that no line crosses, told from the lines themselves; null: there is none. */
+const exactPlace = (window: Box, lines: Lines): Box | null => {
+  const chords = chordsIn(lines, window);
+  for (const box of fromLowerRight(window, TEST_SQUARE, TEST_SQUARE, FINE)) {
+    const wide = grown(box, CLEAR);
+    if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
+  }
+  return null;
+};
 
 /**
  * Where each sheet's test square stands: where no line crosses it, if any place is free. The squares
  * come first and the words on the pieces keep clear of them, for words have more places to go.
  */
-export const squarePlaces = (windows: readonly Box[], ink: Ink): readonly Box[] =>
+export const squarePlaces = (windows: readonly Box[], ink: Ink, lines: Lines): readonly Box[] =>
   windows.map((window) => {
     const places = () => fromLowerRight(window, TEST_SQUARE, TEST_SQUARE);
-    return clearest({ ink, boxes: [] }, places)?.box ?? window;
+    const coarse = clearest({ ink, boxes: [] }, places);
+    if (coarse?.cover === 0) return coarse.box;
+    return exactPlace(window, lines) ?? coarse?.box ?? window;
   });

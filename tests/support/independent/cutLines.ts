@@ -1,5 +1,6 @@
 import { expect } from "vitest";
 import {
+  cornersWithin,
   distanceTo,
   firstSpot,
   lastSpot,
@@ -27,6 +28,8 @@ export type CutPiece = {
 const WITHIN = 0.1;
 /** Nearer to a corner than this many allowances the line may be mitred or mirrored (method 4). */
 const AT_CORNERS = 4.05;
+/** A corner within an edge is cut or mitred by less: it hardly turns. */
+const AT_JOINTS = 1.5;
 const STEP = 4;
 
 const apart = (a: Spot, b: Spot): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
@@ -78,8 +81,13 @@ export const expectCutLine = (piece: CutPiece): void => {
     line: stretchesOf(data),
   }));
   const corners = sides.flatMap(({ line }) => [firstSpot(line), lastSpot(line)]);
-  const reach = AT_CORNERS * Math.max(...sides.map(({ allowance }) => allowance));
-  const clear = isClearOf(corners, reach);
+  const widest = Math.max(...sides.map(({ allowance }) => allowance));
+  const atCorners = isClearOf(corners, AT_CORNERS * widest);
+  const atJoints = isClearOf(
+    sides.flatMap(({ line }) => cornersWithin(line)),
+    AT_JOINTS * widest,
+  );
+  const clear = (spot: Spot): boolean => atCorners(spot) && atJoints(spot);
   const cut = stretchesOf(piece.cutLine);
   expect(apart(firstSpot(cut), lastSpot(cut)), `${piece.name} is closed`).toBeLessThan(1e-5);
   const looked = samplesOf(cut, STEP).filter(({ spot }) => clear(spot));

@@ -87,6 +87,15 @@ export const samplesOf = (stretches: readonly Stretch[], step: number): readonly
     });
   });
 
+/** Where a line has a corner between two of its stretches, by more than a hundredth of a radian. */
+export const cornersWithin = (stretches: readonly Stretch[]): readonly Spot[] =>
+  stretches.slice(1).flatMap((next, i) => {
+    const before = stretches[i] ?? next;
+    const [[ax, ay], [bx, by]] = [stepsTo(before, 1).pace, stepsTo(next, 0).pace];
+    const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
+    return turn > 0.01 ? [next[0]] : [];
+  });
+
 /** A run of spots joined by straights, kept so that distances to it are quick to find. */
 export type Polyline = Float64Array;
 

@@ -5,7 +5,17 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const bundle = join(root, "dist-cli", "main.mjs");
-const parts = ["geometry", "drafting", "bands", "checks", "lay", "export", "project", "cli"];
+const parts = [
+  "geometry",
+  "drafting",
+  "bands",
+  "checks",
+  "lay",
+  "guide",
+  "export",
+  "project",
+  "cli",
+];
 
 /** When the file or folder was last changed; 0 where it is not there. */
 const changed = (path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;

@@ -1,6 +1,7 @@
 import { benchBatches, benchSheets } from "./batches.ts";
 import { benchDrafts } from "./drafts.ts";
 import { benchFirstBody } from "./firstBody.ts";
+import { benchHandouts } from "./handouts.ts";
 import { benchLengths } from "./lengths.ts";
 import { benchOffsets } from "./offsets.ts";
 import { benchPatternSize } from "./patternSize.ts";
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   batches: { title: "Many bodies", run: benchBatches },
   sheets: { title: "Many bodies with sheets", run: benchSheets },
   size: { title: "Size of a pattern", run: benchPatternSize },
+  handouts: { title: "Handouts of a class", run: benchHandouts },
 };
 
 /** A part that cannot be measured is told, and the others go on. */

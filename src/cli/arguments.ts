@@ -1,6 +1,13 @@
 import { parseArgs } from "node:util";
 import { PAPER_NAMES, type PaperName } from "../export/data/paper.ts";
 import { nearest } from "../project/nearest.ts";
+import {
+  type GuideCommand,
+  guideWanted,
+  type HandoutCommand,
+  HOME_OPTIONS,
+  handoutWanted,
+} from "./homeCommands.ts";
 import { COMMANDS, type CommandName } from "./usage.ts";
 
 export type DraftCommand = {
@@ -26,6 +33,8 @@ export type Command =
   | DraftCommand
   | BatchCommand
   | CheckCommand
+  | GuideCommand
+  | HandoutCommand
   | { readonly command: "help"; readonly of: CommandName | null }
   | { readonly command: "version" }
   /** Not a command that there is: one sentence, and of which command to show the usage. */
@@ -53,6 +62,8 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
     ...HELP,
   },
   check: HELP,
+  guide: { ...HOME_OPTIONS.guide, ...HELP },
+  handout: { ...HOME_OPTIONS.handout, ...HELP },
 };
 
 /** The words of a command line, sorted: options by name, and what stands by itself. */
@@ -169,5 +180,9 @@ export const commandOf = (words: readonly string[]): Command => {
   if (name === "check") return checkCommand(sorted, wrong);
   const [stray] = sorted.rest;
   if (stray !== undefined) return wrong(`${stray} stands there without an option before it.`);
-  return name === "draft" ? draftCommand(sorted, wrong) : batchCommand(sorted, wrong);
+  if (name === "draft") return draftCommand(sorted, wrong);
+  if (name === "batch") return batchCommand(sorted, wrong);
+  const read = name === "guide" ? guideWanted : handoutWanted;
+  const wanted = read(sorted.options, isDate);
+  return "sentence" in wanted ? wrong(wanted.sentence) : wanted;
 };

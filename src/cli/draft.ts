@@ -4,28 +4,10 @@ import { worstVerdict } from "../project/summaryCsv.ts";
 import type { DraftCommand } from "./arguments.ts";
 import { printFont } from "./assets.ts";
 import { filesOf } from "./bodyFiles.ts";
-import { whenCutOff } from "./cutOff.ts";
 import { DONE, type ExitStatus, REFUSED } from "./exitStatus.ts";
-import { faultOfWriting } from "./fileWords.ts";
 import { blockFrom, bodyFrom, bodyOfSizeNamed, choicesFrom } from "./inputs.ts";
 import type { Voice } from "./progress.ts";
-import { clearRun, type Files, newRunMark, openFolder, writeInto } from "./writeWhole.ts";
-
-/** Writes the files of one body, all or none; says so where they cannot be written. */
-const write = (folder: string, files: Files, { err }: Voice): ExitStatus => {
-  const mark = newRunMark();
-  const isOver = whenCutOff(() => clearRun(folder, mark));
-  try {
-    openFolder(folder);
-    writeInto(folder, files, mark);
-    return DONE;
-  } catch (error) {
-    err(`${sentence(faultOfWriting(error, folder))}\n`);
-    return REFUSED;
-  } finally {
-    isOver();
-  }
-};
+import { writeFiles } from "./writeFiles.ts";
 
 /** `draft`: one body in, its report and sheets out. */
 export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitStatus> => {
@@ -45,7 +27,7 @@ export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitSt
   const job = { choices: choices.is, block: block.is, paper, date, font: printFont() };
   const size = "size" in command.body ? body.is.id : undefined;
   const { made, files } = await filesOf(body.is, job, size);
-  const status = write(out, files, voice);
+  const status = writeFiles(out, files, voice);
   if (status !== DONE) return status;
   voice.err(`${made.body.id}: ${worstVerdict(made.checks)}, in ${out}\n`);
   for (const { verdict, message } of made.checks)

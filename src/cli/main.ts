@@ -5,6 +5,7 @@ import { batch } from "./batch.ts";
 import { check } from "./check.ts";
 import { draft } from "./draft.ts";
 import { DONE, type ExitStatus, FAILED, REFUSED } from "./exitStatus.ts";
+import { guide, handout } from "./homePrint.ts";
 import { serveAsThread } from "./pool.ts";
 import type { Voice } from "./progress.ts";
 import { usageOf } from "./usage.ts";
@@ -18,6 +19,10 @@ const run = async (words: readonly string[], voice: Voice): Promise<ExitStatus> 
       return batch(command, voice);
     case "check":
       return check(command, voice);
+    case "guide":
+      return guide(command, voice);
+    case "handout":
+      return handout(command, voice);
     case "version":
       voice.out(`${PROGRAM.name} ${PROGRAM.version}\n`);
       return DONE;

@@ -1,6 +1,6 @@
 import { PAPER_NAMES } from "../export/data/paper.ts";
 
-export const COMMANDS = ["draft", "batch", "check"] as const;
+export const COMMANDS = ["draft", "batch", "check", "guide", "handout"] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 const PAPERS = PAPER_NAMES.join("|");
@@ -11,7 +11,23 @@ const SYNOPSIS: Readonly<Record<CommandName, string>> = {
   batch: `npm run -s ribwright -- batch --bodies BODIES.csv --out DIR
     [--choices CHOICES.json] [--paper ${PAPERS}] [--no-sheets]`,
   check: "npm run -s ribwright -- check REPORT.json",
+  guide: `npm run -s ribwright -- guide --body BODY.json --out DIR
+    [--choices CHOICES.json] [--block BLOCK.json] [--paper a4|letter] [--language en|de]
+    [--date YYYY-MM-DD]`,
+  handout: `npm run -s ribwright -- handout --body BODY.json --out DIR [--no-answers]
+    npm run -s ribwright -- handout --class CLASS.csv --out DIR
+    [--choices CHOICES.json] [--paper a4|letter] [--language en|de] [--date YYYY-MM-DD]`,
 };
+
+/** The options that guide and handout share. */
+const HOME_DETAILS = `  --body FILE     the body: { "id": "…", "measures": { "chest": 960, "height": 1660 } }
+  --size NAME     in place of --body: a standard size, such as W90-regular or W90
+  --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
+  --block FILE    the maker's own block; without it the block is drafted from the measures
+  --paper NAME    a4 or letter; a4 where it is left out
+  --language NAME en or de; en where it is left out
+  --date DATE     printed at the foot, such as 2026-03-14; without it no date is printed
+  --out DIR       where the file goes; made if it is not there`;
 
 const DETAILS: Readonly<Record<CommandName, string>> = {
   draft: `Drafts one body and writes report.json, pattern.pdf, pattern.svg and pattern.dxf into DIR.
@@ -33,6 +49,17 @@ body, a folder DIR/ID as draft writes it. A body that is refused does not stop t
   --out DIR       where the files go; made if it is not there`,
   check: `Reads a report back, measures every line of it again and prints what does not hold,
 by seam or edge.`,
+  guide: `Writes DIR/guide.pdf: how to sew this garment, step by step, with its own lengths and pictures,
+the cloth it needs and the rib's test on a table.
+
+${HOME_DETAILS}`,
+  handout: `Writes DIR/handout.pdf: from block to sweatshirt by hand, with blanks, the block at a quarter and
+a fifth of its size, and the answers. Of a class it writes DIR/class.pdf: every pupil's block on a
+sheet of its own. A pupil that is refused does not stop the others.
+
+  --class FILE    in place of a body: CSV as for batch, 40 pupils at most
+  --no-answers    without the answers on the last pages
+${HOME_DETAILS}`,
 };
 
 const EXIT_STATUS = `Exit status: 0 all done, 2 some input was refused or does not hold, 1 the program failed.`;

@@ -41,7 +41,7 @@ describe("the nearest point of a path", () => {
       ([path, q]) => {
         expect(nearestOnPath(path, q).away).toBeLessThanOrEqual(triedDistance(path, q) + 1e-6);
       },
-      60,
+      30,
     );
   });
 

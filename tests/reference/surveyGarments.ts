@@ -42,7 +42,7 @@ const markShift = ({ ring, bands }: Made["garment"]): number => {
   return (marks[1]?.at ?? Number.NaN) - (finishedLength * way) / ring.opening;
 };
 
-export const rowOf = ({ garment, checks, body }: Made): Row => {
+const rowOf = ({ garment, checks, body }: Made): Row => {
   const { finished, bands, ring } = garment;
   const { neckBase } = body.measures;
   const { neckband } = bands;

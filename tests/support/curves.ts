@@ -7,7 +7,7 @@ import { type Cubic, cubic, type Line, line, type Path } from "../../src/geometr
 /** Across and down, in mm. */
 export type Pair = readonly [number, number];
 
-export const at = ([x, y]: Pair): Point => ({ x, y });
+const at = ([x, y]: Pair): Point => ({ x, y });
 export const aCubic = (a: Pair, b: Pair, c: Pair, d: Pair): Cubic =>
   cubic(at(a), at(b), at(c), at(d));
 export const aLine = (a: Pair, b: Pair): Line => line(at(a), at(b));

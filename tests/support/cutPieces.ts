@@ -4,7 +4,7 @@ import { toPathData } from "../../src/geometry/pathData.ts";
 import type { CutPiece } from "./independent/cutLines.ts";
 
 /** What each edge is given outside it, by its name (method 4, first sentence). */
-export const allowanceOf = (
+const allowanceOf = (
   edge: EdgeName | string,
   allowances: Garment["choices"]["allowances"],
   v: number,

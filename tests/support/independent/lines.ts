@@ -45,10 +45,8 @@ const stepsTo = (stretch: Stretch, t: number): { readonly spot: Spot; readonly p
   };
 };
 
-export const spotOn = (stretch: Stretch, t: number): Spot => stepsTo(stretch, t).spot;
-
 /** Length of one stretch between two parameters, to a ten-thousand-millionth of a millimetre. */
-export const lengthOfStretch = (stretch: Stretch, from = 0, to = 1): number => {
+const lengthOfStretch = (stretch: Stretch, from = 0, to = 1): number => {
   if (stretch.length === 2) return (to - from) * away(stretch[0], stretch[1]);
   return simpson((t) => Math.hypot(...stepsTo(stretch, t).pace), from, to, 1e-10);
 };

@@ -103,7 +103,7 @@ const pairsOf = ({ before, after }: LessonStep): readonly Pair[] =>
     }));
 
 /** Before and after, side by side for each piece that the step changes. */
-export const changeDrawing =
+const changeDrawing =
   (step: LessonStep): Part =>
   (left, top) => {
     const pairs = pairsOf(step);

@@ -28,7 +28,7 @@ export type Page = { readonly art: PageArt; readonly lying: boolean };
 const FOOT: Mm = 8;
 const FOOT_LETTERS: Mm = 3.2;
 
-export const sheetSize = (paper: HomePaper, lying: boolean): { width: Mm; height: Mm } => {
+const sheetSize = (paper: HomePaper, lying: boolean): { width: Mm; height: Mm } => {
   const { width, height } = PAPERS[paper];
   return lying ? { width: height, height: width } : { width, height };
 };

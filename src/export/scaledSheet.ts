@@ -37,7 +37,7 @@ type Group = readonly Piece[];
 
 type Size = { readonly width: Mm; readonly height: Mm };
 
-export type PieceTitle = (name: PieceName) => string;
+type PieceTitle = (name: PieceName) => string;
 
 /** Where on the page the pieces may stand, how small they are, what they are called. */
 export type SmallPage = {

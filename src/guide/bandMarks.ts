@@ -5,7 +5,7 @@ import { edgeOf, hasPiece, pieceOf } from "./shapes.ts";
 import { said, type Told } from "./words/told.ts";
 
 /** A mark of a band and of its opening, and how the band is stretched from it to the next. */
-export type MarkRow = {
+type MarkRow = {
   /** From 1, in order round the band from its seam. */
   readonly n: number;
   readonly to: Told;

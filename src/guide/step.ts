@@ -3,7 +3,7 @@ import type { Picture } from "./picture.ts";
 import type { Told } from "./words/told.ts";
 
 /** The steps of making up, in the order of work (common practice, no source). */
-export const STEP_IDS = [
+const STEP_IDS = [
   "prepare",
   "stay-v",
   "v-insert",

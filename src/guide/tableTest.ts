@@ -5,7 +5,7 @@ import { TEST } from "./data/tableTest.ts";
 import { count, given, mm, number, said, type Told, told } from "./words/told.ts";
 
 /** One reading of the table test. */
-export type TestStep = { readonly title: Told; readonly sentences: readonly Told[] };
+type TestStep = { readonly title: Told; readonly sentences: readonly Told[] };
 
 export type TableTest = {
   readonly title: Told;

@@ -25,7 +25,7 @@ export const placeRows = (rows: readonly Row<Cut>[], { gap }: Room): readonly Pl
 };
 
 /** A point of the piece's frame where it comes to lie on the cloth. */
-export const onCloth = ({ box, mirrored, turned, x, y }: Placement, p: Point): Point => {
+const onCloth = ({ box, mirrored, turned, x, y }: Placement, p: Point): Point => {
   const px = mirrored ? box.left + box.right - p.x : p.x;
   // A quarter turn, not a mirror image: the face of the cloth stays up.
   return turned

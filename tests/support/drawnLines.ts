@@ -35,7 +35,8 @@ export const drawnLines = (pdf: Uint8Array, page: number): readonly DrawnLine[] 
   try {
     const [from, to] = [join(folder, "in.pdf"), join(folder, "out.svg")];
     writeFileSync(from, pdf);
-    execFileSync("pdftocairo", ["-svg", "-f", String(page), "-l", String(page), from, to]);
+    const args = ["-svg", "-f", String(page), "-l", String(page), from, to];
+    execFileSync("pdftocairo", args);
     const svg = readFileSync(to, "utf8");
     return [...svg.matchAll(PATH)].flatMap(([, width, data = ""]) => linesOf(Number(width), data));
   } finally {

@@ -6,7 +6,7 @@ import { edgeOf } from "../shapes.ts";
 
 type Alterations = Choices["alterations"];
 /** The alterations in the order of the method, section 3; it matters. */
-export const ALTERED = [
+const ALTERED = [
   "neckline",
   "moveSideSeams",
   "raiseHem",
@@ -27,7 +27,7 @@ const bodyEdges = (piece: Piece): BodyEdges => ({
 });
 
 /** The block before any alteration. */
-export const blockOf = ({ block }: Garment): Block => ({
+const blockOf = ({ block }: Garment): Block => ({
   front: bodyEdges(block.front),
   back: bodyEdges(block.back),
   sleeve: {

@@ -2,7 +2,7 @@ import type { Told } from "../words/told.ts";
 import type { LessonNumber, LessonPiece } from "./lines.ts";
 import type { Question } from "./question.ts";
 
-export const LESSON_IDS = [
+const LESSON_IDS = [
   "block",
   "neckline",
   "side-seams",

@@ -4,12 +4,8 @@ import type { Mm } from "../../geometry/units.ts";
 import { cuffMarks, halfWayMark, hemMarks, type MarkTable, neckbandMarks } from "../bandMarks.ts";
 import { SETTINGS } from "../data/stitches.ts";
 import { bandPicture } from "../pictures/assembled.ts";
-import {
-  cuffMarksPicture,
-  hemMarksPicture,
-  neckbandMarksPicture,
-  neckOpeningPicture,
-} from "../pictures/bandMarks.ts";
+import { cuffMarksPicture, hemMarksPicture, neckbandMarksPicture } from "../pictures/bandMarks.ts";
+import { neckOpeningPicture } from "../pictures/neckOpening.ts";
 import type { GuideStep } from "../step.ts";
 import { NECKBAND_STITCHES, SEAM_STITCHES } from "../stitches.ts";
 import { given, mm, said, share, type Told, told } from "../words/told.ts";

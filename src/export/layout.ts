@@ -57,11 +57,16 @@ const sheetsTo = (reach: Mm, step: Mm): number =>
 const cellsOf = ({ right, bottom }: Arrangement, { stepX, stepY }: Grid): number =>
   sheetsTo(right, stepX) * sheetsTo(bottom, stepY);
 
-/** The one that costs less; of equal ones the one with the smaller map, then the shorter one. */
+/** An empty place on the map weighs as much as three joins, and far less than a sheet. */
+const CELL_WEIGHT = 3;
+
+const weightOf = (arrangement: Arrangement, grid: Grid): number =>
+  arrangement.cost + CELL_WEIGHT * cellsOf(arrangement, grid);
+
+/** The one that needs fewer sheets; of equal ones the one easier to join, then the shorter one. */
 const better = (a: Arrangement | null, b: Arrangement | null, grid: Grid): Arrangement | null => {
   if (!a || !b) return a ?? b;
-  const worse = b.cost - a.cost || cellsOf(b, grid) - cellsOf(a, grid) || b.bottom - a.bottom;
-  return worse >= 0 ? a : b;
+  return (weightOf(b, grid) - weightOf(a, grid) || b.bottom - a.bottom) >= 0 ? a : b;
 };
 
 /** The best of all orders; where the table is too small, on one that has no end. */

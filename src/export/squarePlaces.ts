@@ -3,15 +3,18 @@ import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { clearest, fromLowerRight } from "./clearPlace.ts";
 import { crossesBox } from "./clip.ts";
+import { OVERLAP } from "./data/paper.ts";
 import type { Ink } from "./freeSpace.ts";
-import { grown } from "./word.ts";
+import { grown, meets } from "./word.ts";
 
 /** The side of the test square. */
 export const TEST_SQUARE: Mm = 50;
 /** From the square to the nearest line. */
-const CLEAR: Mm = 0.6;
+const CLEAR: Mm = 0.5;
 /** Where the coarse look finds no place, a finer one tries places so far apart. */
 const FINE: Mm = 1;
+/** And so much nearer to the joints. */
+const NEARER: Mm = 4;
 
 /** Lines as runs of points. */
 type Lines = readonly (readonly Point[])[];
@@ -25,11 +28,28 @@ const chordsIn = (lines: Lines, window: Box): readonly Chord[] =>
     }),
   );
 
-/** A place that no line crosses, told from the lines themselves; null: there is none. */
+/** Where corner marks may stand. */
+const cornersOf = ({ left, top, right, bottom }: Box): readonly Box[] =>
+  [left, right - OVERLAP].flatMap((x) =>
+    [top, bottom - OVERLAP].map((y) => ({
+      left: x,
+      top: y,
+      right: x + OVERLAP,
+      bottom: y + OVERLAP,
+    })),
+  );
+
+/**
+ * A place that no line crosses, told from the lines themselves; null: there is none. It may come
+ * nearer to the joints than other furniture, but not to the marks at their ends.
+ */
 const exactPlace = (window: Box, lines: Lines): Box | null => {
   const chords = chordsIn(lines, window);
-  for (const box of fromLowerRight(window, TEST_SQUARE, TEST_SQUARE, FINE)) {
+  const corners = cornersOf(window);
+  const wider = grown(window, NEARER);
+  for (const box of fromLowerRight(wider, TEST_SQUARE, TEST_SQUARE, FINE)) {
     const wide = grown(box, CLEAR);
+    if (corners.some((corner) => meets(corner, box))) continue;
     if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
   }
   return null;

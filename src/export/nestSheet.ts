@@ -15,6 +15,9 @@ export type Outline = readonly Point[];
 /** The rows by which shapes are held apart. */
 const ROW: Mm = 1.5;
 
+/** Rounding must not push out what just fits. */
+const JUST_FITS: Mm = 1e-9;
+
 /** A shape turned: how far it reaches in each row, from its own left edge. */
 type Turned = {
   readonly quarter: Quarter;
@@ -85,7 +88,8 @@ const leftmostAt = (shape: Turned, top: number, taken: Taken, sheet: Sheet): Mm 
     for (let row = 0; row < shape.low.length; row++) {
       const [low, high] = [x + (shape.low[row] ?? 0), x + (shape.high[row] ?? 0)];
       for (const span of taken[top + row] ?? []) {
-        if (low >= span.high + sheet.gap - 1e-9 || high <= span.low - sheet.gap + 1e-9) continue;
+        if (low >= span.high + sheet.gap - JUST_FITS || high <= span.low - sheet.gap + JUST_FITS)
+          continue;
         x = span.high + sheet.gap - (shape.low[row] ?? 0);
         moved = true;
         break;
@@ -121,7 +125,7 @@ const setDown = (shapes: readonly Turned[], sheet: Sheet): readonly Nested[] | n
     let best: { x: Mm; top: number } | null = null;
     for (let top = 0; top * ROW + shape.height <= sheet.height; top++) {
       const x = leftmostAt(shape, top, taken, sheet);
-      if (x !== null && (best === null || x < best.x - 1e-9)) best = { x, top };
+      if (x !== null && (best === null || x < best.x - JUST_FITS)) best = { x, top };
     }
     if (!best) return null;
     take(shape, best, taken, sheet);

@@ -20,6 +20,7 @@ type MarkRow = {
   readonly stretch: Ratio;
 };
 
+/** All marks of a band, with its length and that of its opening. */
 export type MarkTable = {
   readonly rows: readonly MarkRow[];
   readonly bandLength: Mm;
@@ -138,6 +139,7 @@ export const hemMarks = (garment: Garment): MarkTable => {
 /** Where the neckband's half-way mark lies: on which piece, and how far from its raglan corner. */
 export type HalfWay = { readonly piece: "back" | "sleeve" | "front"; readonly from: Mm };
 
+/** Where the half-way mark lies, from the notches of the pieces. */
 export const halfWayMark = (garment: Garment): HalfWay => {
   const on = (piece: "back" | "sleeve" | "front") => {
     const found = pieceOf(garment, piece);

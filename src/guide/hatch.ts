@@ -29,6 +29,9 @@ const spansAt = (points: readonly Point[], { way }: Hatch, off: number): readonl
   return spans;
 };
 
+/** Lines stand a hair beside their grid, so that none runs through a corner or along an edge. */
+const BESIDE = 1e-6;
+
 /** A span cut into dashes that stand on one grid over the whole picture, every other row shifted. */
 const dashed = ([from, to]: Span, { dash, gap }: Hatch, row: number): readonly Span[] => {
   if (dash <= 0) return [[from, to]];
@@ -55,8 +58,7 @@ export const hatchOf = (
   const [least, most] = [Math.min(...offs), Math.max(...offs)];
   const lines: (readonly [Point, Point])[] = [];
   for (let row = Math.ceil(least / apart); row * apart < most; row++) {
-    // A hair beside the grid, so that no line runs through a corner or along an edge.
-    const off = (row + 1e-6) * apart;
+    const off = (row + BESIDE) * apart;
     const at = (along: number): Point => ({
       x: way.x * along - way.y * off,
       y: way.y * along + way.x * off,

@@ -10,6 +10,7 @@ import type { Told } from "./words/told.ts";
  * the wrong side has short slanting hatch, rib has ribs. The others are lines.
  */
 export type FillKind = "right" | "wrong" | "rib";
+/** Lines and marks. */
 export type MarkKind =
   /** An edge as it is cut. */
   | "cut"

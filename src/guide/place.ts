@@ -15,14 +15,18 @@ export type Place = {
   readonly f: number;
 };
 
+/** As the piece is drawn: neither turned nor moved. */
 export const AS_DRAWN: Place = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 /** Turned over about the line x = 0. */
 export const TURNED_OVER: Place = { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+/** Moved, not turned. In mm. */
 export const moved = (x: number, y: number): Place => ({ ...AS_DRAWN, e: x, f: y });
 
+/** Where a point of the piece lies in the picture. */
 export const placePoint = ({ a, b, c, d, e, f }: Place, p: Point): Point =>
   point(a * p.x + c * p.y + e, b * p.x + d * p.y + f);
 
+/** Where a line of the piece lies in the picture. */
 export const placePath = (place: Place, path: Path): Path =>
   place === AS_DRAWN ? path : mapPath(path, (p) => placePoint(place, p));
 

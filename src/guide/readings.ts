@@ -27,14 +27,18 @@ export type RibFound = {
   readonly slack: Ratio | null;
 };
 
+/** The rib, or the first reading that cannot be. */
 export type RibRead = { readonly rib: RibFound } | { readonly fault: Fault };
 
 const fault = (field: string, value: Mm, reason: string, cure: string): { fault: Fault } => ({
   fault: { field, value: asMm(value), reason, do: cure },
 });
 
+/** Shares of whole millimetres are not exact. */
+const ROUNDING = 1e-9;
+
 const isIn = (value: number, { least, most }: Range): boolean =>
-  value >= least - 1e-9 && value <= most + 1e-9;
+  value >= least - ROUNDING && value <= most + ROUNDING;
 
 /** The share of a stretch that has gone back. */
 const goneBack = (stretched: Mm, after: Mm): Ratio =>
@@ -93,7 +97,7 @@ const faultOf = (readings: Readings): { fault: Fault } | null => {
   }
   return (
     faultOfRecovery("afterHour", stretched, afterHour) ??
-    (afterMinute === null || afterMinute < stretched + 1e-9
+    (afterMinute === null || afterMinute <= stretched
       ? null
       : faultOfRecovery("afterMinute", stretched, afterMinute))
   );

@@ -1,4 +1,5 @@
 import type { Garment } from "../bands/garment.ts";
+import { cutLineOffFold } from "../drafting/fold.ts";
 import type { DrawnEdge, EdgeName, Piece, PieceName } from "../drafting/piece.ts";
 import { crossingsOf } from "../geometry/crossings.ts";
 import { type Box, boundsOf } from "../geometry/outline.ts";
@@ -11,7 +12,7 @@ import {
   startOf,
   straight,
 } from "../geometry/path.ts";
-import type { Path, Segment } from "../geometry/segment.ts";
+import type { Path } from "../geometry/segment.ts";
 import { splitAt } from "../geometry/split.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { FillKind, MarkKind, Origin, PictureStroke } from "./picture.ts";
@@ -24,26 +25,23 @@ export const pieceOf = ({ pieces }: Pick<Garment, "pieces">, name: PieceName): P
   return piece;
 };
 
+/** Whether the garment has such a piece: only the V-insert may be missing. */
 export const hasPiece = ({ pieces }: Pick<Garment, "pieces">, name: PieceName): boolean =>
   pieces.some((one) => one.name === name);
 
+/** An edge by its name, where the piece has it. */
 export const findEdge = ({ edges }: Piece, name: EdgeName): DrawnEdge | undefined =>
   edges.find((edge) => edge.name === name);
 
+/** An edge that the piece has. To ask for one that it has not is our own mistake. */
 export const edgeOf = (piece: Piece, name: EdgeName): DrawnEdge => {
   const edge = findEdge(piece, name);
   if (!edge) throw new Error(`The ${piece.name} has no edge ${name}.`);
   return edge;
 };
 
-/** A cut line that lies this near to x = 0 along its whole length is the fold. */
-const ON_FOLD: Mm = 1e-4;
-const isOnFold = (s: Segment): boolean =>
-  s.kind === "line" && Math.abs(s.start.x) < ON_FOLD && Math.abs(s.end.x) < ON_FOLD;
-
 /** The edge as it is cut, without the fold: from the top of the fold round to its foot. */
-export const cutEdge = ({ cutLine, onFold }: Piece): Path =>
-  onFold === null ? cutLine : pathOf(cutLine.filter((segment) => !isOnFold(segment)));
+export const cutEdge = (piece: Piece): Path => cutLineOffFold(piece);
 
 /** The line as it is sewn, without the fold. */
 export const sewnEdge = ({ edges, onFold }: Piece): Path =>

@@ -36,5 +36,7 @@ const covering: Stitch = {
 export const SEAM_STITCHES: readonly Stitch[] = [overedge, zigzag];
 /** A V has a corner, which an overlock cannot turn. */
 export const V_STITCHES: readonly Stitch[] = [zigzag];
+/** The one short line that need not stretch. */
 export const STAY_STITCHES: readonly Stitch[] = [lockstitch];
+/** The neckband is topstitched as well. */
 export const NECKBAND_STITCHES: readonly Stitch[] = [overedge, zigzag, covering];

@@ -7,6 +7,7 @@ import { count, given, mm, number, said, type Told, told } from "./words/told.ts
 /** One reading of the table test. */
 type TestStep = { readonly title: Told; readonly sentences: readonly Told[] };
 
+/** The test of the rib, as data: what is needed, three readings, cautions, the arc to print. */
 export type TableTest = {
   readonly title: Told;
   readonly need: Told;

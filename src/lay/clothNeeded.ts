@@ -42,11 +42,15 @@ export type Assumption =
       readonly parts: number;
     };
 
+/** What a garment needs at each width, and what was taken for granted. */
 export type ClothNeeded = {
   readonly body: readonly Needed[];
   readonly rib: readonly Needed[];
   readonly assumed: readonly Assumption[];
 };
+
+/** Rounding must not make a maker buy more. */
+const ROUNDING: Mm = 1e-6;
 
 type Areas = (cuts: readonly Cut[]) => number;
 
@@ -78,7 +82,7 @@ const lay = (cuts: readonly Cut[], width: Mm, laid: Laid, area: Areas): Needed =
     width,
     laid,
     length,
-    buy: Math.ceil(length / BOUGHT_BY - 1e-9) * BOUGHT_BY,
+    buy: Math.ceil((length - ROUNDING) / BOUGHT_BY) * BOUGHT_BY,
     used: area(cuts) / (width * length),
     placements,
   };

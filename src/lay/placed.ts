@@ -1,7 +1,8 @@
+import { cutLineOffFold } from "../drafting/fold.ts";
 import type { Piece } from "../drafting/piece.ts";
 import { joined, mapPath, mirroredPath, pathOf, reversed } from "../geometry/path.ts";
 import { type Point, point } from "../geometry/point.ts";
-import { line, type Path, type Segment } from "../geometry/segment.ts";
+import { line, type Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { Cut } from "./cutList.ts";
 import type { Room, Row } from "./rows.ts";
@@ -33,9 +34,6 @@ const onCloth = ({ box, mirrored, turned, x, y }: Placement, p: Point): Point =>
     : point(x + px - box.left, y + p.y - box.top);
 };
 
-const isOnFold = (s: Segment): boolean =>
-  s.kind === "line" && Math.abs(s.start.x) < 1e-4 && Math.abs(s.end.x) < 1e-4;
-
 /** The cut line of what lies there, closed, in the piece's frame. */
 const outlineOf = ({ cutLine, onFold, name }: Piece, { opened, box }: Placement): Path => {
   if (name === "neckband" || name === "cuff" || name === "hemBand") {
@@ -44,7 +42,7 @@ const outlineOf = ({ cutLine, onFold, name }: Piece, { opened, box }: Placement)
     return pathOf([line(a, b), line(b, c), line(c, d), line(d, a)]);
   }
   if (onFold === null || !opened) return cutLine;
-  const half = pathOf(cutLine.filter((segment) => !isOnFold(segment)));
+  const half = cutLineOffFold({ cutLine, onFold });
   return joined(reversed(mirroredPath(half)), half);
 };
 

@@ -46,6 +46,7 @@ const linesOf = (edges: { readonly [Name in EdgeName]?: Path }): LessonPiece["li
     return path ? [{ name, path }] : [];
   });
 
+/** The pieces of body cloth in a state, line by line. */
 export const piecesOfState = (state: State): readonly LessonPiece[] =>
   edgesOfState(state).map(([piece, edges]) => ({ piece, lines: linesOf(edges) }));
 

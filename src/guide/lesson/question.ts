@@ -26,12 +26,14 @@ export const worked = (
       : told("lesson.sum.measured", { answer: sum(answer) }),
 });
 
+/** A question whose answer is a difference. In mm. */
 export const minusSum = (ask: Told, a: Mm, b: Mm, answer: Mm): Question =>
   worked(ask, answer, {
     value: a - b,
     working: told("lesson.sum.minus", { a: term(a), b: term(b), answer: sum(answer) }),
   });
 
+/** A question whose answer is a sum. In mm. */
 export const plusSum = (ask: Told, a: Mm, b: Mm, answer: Mm): Question =>
   worked(ask, answer, {
     value: a + b,

@@ -183,12 +183,15 @@ const frontNeckline = (garment: Garment, { sleeve, place }: Lying): Path => {
   return bridged(right, middle, left);
 };
 
+/** Ends nearer than this are one. */
+const MEETS: Mm = 1e-6;
+
 /** Paths one after another, with straights where they do not meet to the hair. */
 const bridged = (first: Path, ...more: readonly Path[]): Path =>
   more.reduce((done, next) => {
     const [end, start] = [endOf(done), startOf(next)];
     const far = Math.hypot(end.x - start.x, end.y - start.y);
-    return far < 1e-6 ? joined(done, next) : joined(done, straight(end, start), next);
+    return far < MEETS ? joined(done, next) : joined(done, straight(end, start), next);
   }, first);
 
 /** The neckband standing round the opening: no piece's line, for on the body it is bent. */

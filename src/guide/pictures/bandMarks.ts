@@ -99,10 +99,11 @@ export const cuffMarksPicture = (garment: Garment): Picture => {
   };
 };
 
+/** A front or back and where it lies in a picture. */
+type Body = { readonly piece: Piece; readonly place: Place };
+
 /** Front and back side by side, hem down, as the hem band goes round them. */
-const hemPlaces = (
-  garment: Garment,
-): readonly { readonly piece: Piece; readonly place: Place }[] => {
+const hemPlaces = (garment: Garment): readonly [front: Body, back: Body] => {
   const [front, back] = [pieceOf(garment, "front"), pieceOf(garment, "back")];
   const wide = (piece: Piece): Mm => boundsOf(piece.cutLine).right;
   const low = (piece: Piece): Mm => endOf(edgeOf(piece, "hem").path).y;
@@ -110,6 +111,17 @@ const hemPlaces = (
   return [
     { piece: front, place: AS_DRAWN },
     { piece: back, place },
+  ];
+};
+
+/** Left side, centre and right side of a hem as it lies. */
+const hemPoints = ({ piece, place }: Body): readonly [Point, Point, Point] => {
+  const hem = edgeOf(piece, "hem").path;
+  const { x, y } = startOf(hem);
+  return [
+    placePoint(place, point(-x, y)),
+    placePoint(place, endOf(hem)),
+    placePoint(place, point(x, y)),
   ];
 };
 
@@ -127,46 +139,33 @@ const bodyStrokes = (piece: Piece, place: Place): readonly PictureStroke[] => {
 
 /** The hem band under front and back, its marks under the sides and the centres. */
 export const hemMarksPicture = (garment: Garment): Picture => {
-  const bodies = hemPlaces(garment);
-  const [front, back] = bodies;
-  const band = pieceOf(garment, "hemBand");
+  const [front, back] = hemPlaces(garment);
   const { finishedDepth, finishedLength } = garment.bands.hemBand;
-  const side = (at: Place, over: -1 | 1, piece: Piece): Point => {
-    const hem = edgeOf(piece, "hem").path;
-    return placePoint(at, point(over * startOf(hem).x, startOf(hem).y));
-  };
-  const centre = (at: Place, piece: Piece): Point =>
-    placePoint(at, endOf(edgeOf(piece, "hem").path));
-  if (!front || !back) throw new Error("A garment has a front and a back.");
-  const openings = [
-    side(front.place, -1, front.piece),
-    centre(front.place, front.piece),
-    side(front.place, 1, front.piece),
-    centre(back.place, back.piece),
-    side(back.place, 1, back.piece),
-  ];
+  const [begin, , turn] = hemPoints(front);
+  const [, , end] = hemPoints(back);
+  const openings = [begin, hemPoints(front)[1], turn, hemPoints(back)[1], end];
   const low = Math.max(...openings.map(({ y }) => y));
-  const left = (side(front.place, -1, front.piece).x + side(back.place, 1, back.piece).x) / 2;
-  const place = moved(left - finishedLength / 2, low + 3 * APART);
+  const place = moved((begin.x + end.x - finishedLength) / 2, low + 3 * APART);
+  const marks = [...hemMarks(garment).rows, { n: 1, onBand: finishedLength }];
   const { strokes, words } = linked(
-    [...hemMarks(garment).rows, { n: 1, onBand: finishedLength }].map(({ n, onBand }, i) => ({
+    marks.map(({ n, onBand }, i) => ({
       n,
       band: placePoint(place, point(onBand, 0)),
-      opening: openings[i] ?? point(0, 0),
+      opening: openings[i] ?? end,
     })),
     { down: finishedDepth + 45, head: 4 * HEAD },
   );
   return {
     title: said("picture.hemMarks"),
     strokes: [
-      ...bodies.flatMap(({ piece, place: at }) => bodyStrokes(piece, at)),
-      ...bandStrokes(band, finishedDepth, place),
+      ...[front, back].flatMap((body) => bodyStrokes(body.piece, body.place)),
+      ...bandStrokes(pieceOf(garment, "hemBand"), finishedDepth, place),
       ...strokes,
     ],
     words,
     view: {
-      left: side(front.place, -1, front.piece).x - 40,
-      right: side(back.place, 1, back.piece).x + 40,
+      left: begin.x - 40,
+      right: end.x + 40,
       top: low - 3 * SHOWN,
       bottom: low + 3 * APART + finishedDepth + 90,
     },

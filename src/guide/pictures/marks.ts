@@ -76,6 +76,7 @@ export const notch = (
 /** A point to stop at, as a line of no length: it is drawn as a dot. */
 export const stopAt = (at: Point): PictureStroke => free("stop", straight(at, at));
 
+/** A word of a picture. */
 export const wordAt = (
   sentence: Told,
   at: Point,

@@ -10,7 +10,8 @@ import {
 } from "../../geometry/path.ts";
 import { out, type Point, point, stepped, times } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
-import { pointAlong } from "../../geometry/split.ts";
+import { splitAt } from "../../geometry/split.ts";
+import { AT_JOINT } from "../../geometry/tolerance.ts";
 import type { Mm } from "../../geometry/units.ts";
 import { neckbandMarks } from "../bandMarks.ts";
 import type { Picture, PictureStroke } from "../picture.ts";
@@ -83,11 +84,10 @@ const pointOnRuns = (runs: readonly Run[], way: Mm): readonly [Point, Point] => 
   let left = way;
   for (const [i, { piece, edge, path }] of runs.entries()) {
     const { length } = edgeOf(piece, edge);
-    if (left <= length + 1e-6 || i === runs.length - 1) {
-      const [at, on] = [pointAlong(path, left - 0.01), pointAlong(path, left + 0.01)];
-      const tangent = times({ x: on.x - at.x, y: on.y - at.y }, 1);
-      const size = Math.hypot(tangent.x, tangent.y) || 1;
-      return [pointAlong(path, left), out(times(tangent, 1 / size))];
+    if (left <= length + AT_JOINT || i === runs.length - 1) {
+      const [before, after] = splitAt(path, left);
+      const way = left < length ? startTangent(after) : endTangent(before);
+      return [startOf(after), out(way)];
     }
     left -= length;
   }

@@ -3,6 +3,7 @@ import { DE } from "./de.ts";
 import { EN } from "./en.ts";
 import type { GuideWords, Slot, Told } from "./told.ts";
 
+/** The languages that there is a catalogue of. */
 export const LANGUAGES = ["en", "de"] as const;
 export type Language = (typeof LANGUAGES)[number];
 

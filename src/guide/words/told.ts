@@ -50,8 +50,11 @@ export const mm = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digit
 /** A length that was given, a measure or a choice: as it was typed, 9.525 and not 9.5. */
 export const given = (value: Mm): Slot => ({ kind: "mm", value, worked: false, digits: 3 });
 
+/** Lengths are typed to a thousandth; a drawn one is never so near to it by chance. */
+const TYPED: Mm = 1e-9;
+
 /** A length of so few digits was typed by somebody, not drawn. */
-const isTyped = (value: Mm): boolean => Math.abs(value * 1000 - Math.round(value * 1000)) < 1e-6;
+const isTyped = (value: Mm): boolean => Math.abs(value - Math.round(value * 1000) / 1000) < TYPED;
 
 /** A term of a sum: to a hundredth, so that the sum comes out, or as it was given. */
 export const term = (value: Mm): Slot => ({
@@ -62,11 +65,15 @@ export const term = (value: Mm): Slot => ({
 });
 /** What a sum comes to. */
 export const sum = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 2 });
+/** A share that the draft found, told in per cent. */
 export const share = (value: Ratio): Slot => ({ kind: "share", value, worked: true });
+/** A whole number that is no length. */
 export const count = (value: number): Slot => ({ kind: "number", value, digits: 0 });
+/** A number that is no length. */
 export const number = (value: number, digits: 1 | 2 = 1): Slot => ({
   kind: "number",
   value,
   digits,
 });
+/** Words within words: a name, a way to lay cloth. */
 export const words = (sentence: Told): Slot => ({ kind: "words", told: sentence });

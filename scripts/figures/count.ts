@@ -2,7 +2,7 @@ import ts from "typescript";
 import { lineAt, type SourceFile, walk } from "./sourceFile.ts";
 
 /** A function with a body: where it stands and how many lines it takes. */
-export type Sized = { readonly where: string; readonly lines: number; readonly isMarkup: boolean };
+type Sized = { readonly where: string; readonly lines: number; readonly isMarkup: boolean };
 
 /** What is counted in one file. Rules: a function is anything with a body, arrows included. */
 export type Counts = {

@@ -2,7 +2,7 @@ import type { Mm } from "../geometry/units.ts";
 import type { EdgeName, PieceName } from "./piece.ts";
 
 export type SeamId = "raglan-front" | "raglan-back" | "side" | "underarm" | "v-left";
-export type SeamSide = readonly (readonly [PieceName, EdgeName])[];
+type SeamSide = readonly (readonly [PieceName, EdgeName])[];
 
 /** Two runs of edges that are sewn together, measured (contract, "Seams"). Lengths as drawn. */
 export type Seam = {

@@ -6,7 +6,7 @@ import type { Mm, Radians } from "./units.ts";
  *  layout: the one drawing in which all pieces are laid out for paper.
  *  sheet: origin at the top left corner of a printed sheet.
  */
-export type Frame = "piece" | "layout" | "sheet";
+type Frame = "piece" | "layout" | "sheet";
 
 /** Millimetres. The frame exists only for the compiler: it is never set. */
 export type Point<F extends Frame = "piece"> = {

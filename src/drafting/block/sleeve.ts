@@ -14,7 +14,7 @@ import { drawRaglan } from "./raglanLine.ts";
 import { sleeveRails } from "./sleeveRails.ts";
 
 /** What the sleeve must meet and how large it is. Lengths in mm. */
-export type SleeveSize = {
+type SleeveSize = {
   readonly frontRaglan: Mm;
   readonly backRaglan: Mm;
   readonly frontCorner: Radians;

@@ -4,7 +4,7 @@ import { near } from "../support/expectations.ts";
 import { garmentOf } from "../support/workedGarment.ts";
 import { flatRing } from "./flatRing.ts";
 
-const ringOf = (radius: number, parts: { back: number; front: number }) => {
+const ringOf = (radius: number, parts: Parameters<typeof flatRing>[1]) => {
   const { finished, wholeFront } = flatRing(radius, parts);
   return necklineRing(finished, wholeFront);
 };
@@ -45,6 +45,26 @@ describe("the ring of a flat circular cape", () => {
       });
     },
   );
+});
+
+describe("the ring of a cape whose sleeve is set askew", () => {
+  // Each seam's own turn counts half on either side of it (method 5.2), the whole beyond it.
+  test.each([
+    ["on the sleeve", { back: 0.9, front: 1.1 }],
+    ["on the back", { back: 2, front: 0.6 }],
+    ["on the front", { back: 0.5, front: 1.9 }],
+  ])("turns over its seams by as much, its half-way mark %s", (where, parts) => {
+    const ring = ringOf(80, { ...parts, askew: { back: 0.2, front: 0.3 } });
+    near(ring.overBack, 0.2, 1e-5);
+    near(ring.overFront, 0.3, 1e-5);
+    near(ring.turning, 2 * Math.PI - 2 * 0.5, 1e-5);
+    const turned = ring.stations.map(({ turning }) => turning);
+    near(turned[1] ?? NaN, parts.back - 0.1, 1e-4);
+    near(turned[3] ?? NaN, Math.PI - parts.front - 0.2 - 0.15, 1e-4);
+    near(turned[4] ?? NaN, Math.PI - 0.5, 1e-5);
+    const before = { "on the back": 0, "on the sleeve": 0.2, "on the front": 0.5 }[where] ?? NaN;
+    near(turned[2] ?? NaN, Math.PI / 2 - before, 1e-4);
+  });
 });
 
 describe("the ring of the worked example (method 8, its marks)", () => {

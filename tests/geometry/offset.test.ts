@@ -114,6 +114,14 @@ describe("the offset of a curve", () => {
     );
   });
 
+  // Slopes that are right leave little to mend: a quarter circle takes four at most.
+  test("takes no more than four curves for a quarter circle, moved out or in", () => {
+    const quarter = aCubic([100, 0], [100, 55.2285], [55.2285, 100], [0, 100]);
+    for (const a of [9.525, -9.525, 25.4]) {
+      expect(offsetPath([quarter], a).length).toBeLessThanOrEqual(4);
+    }
+  });
+
   test("begins and ends square to the ends of the curve", () => {
     holdsFor(2404, someGentleCubic, (c) => {
       const moved = offsetPath([c], 9.525);
@@ -138,12 +146,17 @@ describe("the offset of a path with corners", () => {
     ]);
   });
 
+  // A mitre of an inside angle θ reaches a/sin(θ/2), which is 4a at θ = 2·asin(1/4) = 28.96°.
   test("is joined straight where the mitre would be longer than four allowances", () => {
-    // The inside angle is 2·atan(1/10) = 11.4°, so a mitre would reach 10/sin(5.7°) = 100 mm.
-    const spike = offsetPath(aPath("M0 -10 L100 0 L0 10"), 10);
-    expect(spike).toHaveLength(3);
-    for (const { end } of spike) expect(apart(end, point(100, 0))).toBeLessThan(101);
-    expect(Math.max(...spike.map(({ end }) => end.x))).toBeLessThan(102);
+    const spike = (inside: number) => {
+      const half = (inside * Math.PI) / 360;
+      const [x, y] = [100 * Math.cos(half), 100 * Math.sin(half)];
+      return offsetPath(aPath(`M${100 - x} ${-y} L100 0 L${100 - x} ${y}`), 10);
+    };
+    expect(spike(29.1)).toHaveLength(4);
+    expect(Math.max(...spike(29.1).map(({ end }) => end.x))).toBeGreaterThan(139);
+    expect(spike(28.8)).toHaveLength(3);
+    expect(Math.max(...spike(28.8).map(({ end }) => end.x))).toBeLessThan(104);
   });
 
   test("is joined straight where inward offsets are too short to meet", () => {

@@ -64,6 +64,12 @@ describe("a path cut at a length", () => {
     },
   );
 
+  test("a thousandth of a millimetre from a joint leaves that thousandth", () => {
+    const [first, second] = splitAt(L_SHAPE, 30 - 1e-3);
+    expect([first.length, second.length]).toEqual([1, 2]);
+    expect(lengthOf(second)).toBeCloseTo(40.001, 9);
+  });
+
   test("at its start or end leaves a path of no length there", () => {
     const [before, all] = splitAt(L_SHAPE, 0);
     expect([lengthOf(before), startOf(before), all]).toEqual([0, { x: 0, y: 0 }, L_SHAPE]);

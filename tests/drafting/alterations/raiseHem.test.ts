@@ -7,6 +7,7 @@ import { lengthOf } from "../../../src/geometry/length.ts";
 import { endOf, endTangent, mapPath, startOf, startTangent } from "../../../src/geometry/path.ts";
 import { point } from "../../../src/geometry/point.ts";
 import { splitAt } from "../../../src/geometry/split.ts";
+import { aPath } from "../../support/curves.ts";
 import { edgesOfBody, expectChained, near, nearPoint } from "../../support/expectations.ts";
 import { holdsFor } from "../../support/law.ts";
 import { CURVED, OWN_BLOCKS, someOwnBlock, UNEQUAL, UNEQUAL_BY } from "../../support/ownBlocks.ts";
@@ -153,6 +154,18 @@ describe("raising the hem by nothing", () => {
     near(startOf(front.hem).x, endOf(front.raglan).x, 1e-9);
     near(endOf(front.hem).y, endOf(DRAFTED.front.hem).y, 1e-9);
     near(startTangent(front.hem).y, 0, 1e-9);
+  });
+});
+
+describe("a side that winds", () => {
+  // Down to 500, up to 440 and down to 572: the level 480 is crossed three times.
+  test("is cut at its last crossing with the new hem", () => {
+    const side = aPath("M275 247 L290 500 L280 440 L273.5 572");
+    const winding: Block = { ...DRAFTED, front: { ...DRAFTED.front, side } };
+    const { front } = kept(winding, 92);
+    expect(front.side).toHaveLength(3);
+    near(endOf(front.side).y, 480, 1e-9);
+    near(endOf(front.side).x, 280 - 6.5 * (40 / 132), 1e-9);
   });
 });
 

@@ -6,6 +6,7 @@ import { change } from "../state/changes.ts";
 import { useMade } from "../state/made.ts";
 import { printField, usePrint } from "../state/print.ts";
 import { useStudio, work } from "../state/store.ts";
+import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
 
 const addBody = (now: Work): Work => {
@@ -51,6 +52,7 @@ function Measure({ id }: { readonly id: MeasureId | KeptId }) {
   const say = useSay();
   const p = usePrint();
   const made = useMade();
+  const sentence = useSentence();
   const estimate = made?.body.estimated.find((found) => found.id === id);
   const doubt = made?.checks.find((check) => check.id === `measure-${id}`);
   const placeholder = estimate
@@ -61,11 +63,7 @@ function Measure({ id }: { readonly id: MeasureId | KeptId }) {
     : "…";
   return (
     <Clause text={say(`measure.${id}`)} placeholder={placeholder} note={<MeasureNote id={id} />}>
-      {doubt ? (
-        <p className="doubt" lang="en">
-          {doubt.message}
-        </p>
-      ) : null}
+      {doubt ? <p className="doubt">{sentence(doubt)}</p> : null}
     </Clause>
   );
 }

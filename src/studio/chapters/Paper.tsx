@@ -9,6 +9,7 @@ import { sheetsOf } from "../state/laidOut.ts";
 import { useMade } from "../state/made.ts";
 import { useStudio, work } from "../state/store.ts";
 import { checkName } from "../tape/checkWords.ts";
+import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
 
 const LEAST_REASON = 3;
@@ -17,6 +18,7 @@ const LEAST_REASON = 3;
 function Signing({ check }: { readonly check: Check }) {
   const say = useSay();
   const words = useStudio((s) => s.words);
+  const sentence = useSentence();
   const [reason, setReason] = useState("");
   const [short, setShort] = useState(false);
   const sign = (event: FormEvent) => {
@@ -30,7 +32,7 @@ function Signing({ check }: { readonly check: Check }) {
   return (
     <form className="refuse sign" onSubmit={sign} data-stop={check.id}>
       <b>{say("paper.stops", { name: checkName(check.id, words, say) })}</b>{" "}
-      <span lang="en">{check.message}</span>
+      <span>{sentence(check)}</span>
       <p>
         <label>
           {say("paper.sign")}

@@ -6,6 +6,7 @@ import type { FieldId } from "../fields/fields.ts";
 import type { View } from "../table/view.ts";
 import type { Language } from "../units/printLength.ts";
 import type { Unit } from "../units/unit.ts";
+import type { CheckSentences } from "../words/checkSentences.ts";
 import { en, type Words } from "../words/en.ts";
 import { begun, type History } from "./history.ts";
 
@@ -36,6 +37,8 @@ export type Studio = {
   readonly unit: Unit;
   readonly language: Language;
   readonly words: Words;
+  /** What the checks say; null in English, where they speak for themselves, as in the report. */
+  readonly sentences: CheckSentences | null;
   readonly theme: Theme;
   readonly oldLines: boolean;
   readonly dimensions: boolean;
@@ -64,6 +67,7 @@ const START: Studio = {
   unit: "mm",
   language: "en",
   words: en,
+  sentences: null,
   theme: "system",
   oldLines: true,
   dimensions: true,

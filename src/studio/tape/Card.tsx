@@ -6,6 +6,7 @@ import { usePrint } from "../state/print.ts";
 import { put, useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { checkLimit, checkName, checkValue, remediesOf } from "./checkWords.ts";
+import { useSentence } from "./sentences.ts";
 
 type Props = { readonly check: Check; readonly left: number };
 
@@ -20,7 +21,7 @@ export function Card({ check, left }: Props) {
   const say = useSay();
   const p = usePrint();
   const words = useStudio((s) => s.words);
-  const language = useStudio((s) => s.language);
+  const sentence = useSentence();
   const reason = useStudio((s) => s.history.present.signed[check.id]);
   const head = useRef<HTMLHeadingElement>(null);
   // The card of another check takes the focus anew.
@@ -42,7 +43,7 @@ export function Card({ check, left }: Props) {
       <h2 ref={head} tabIndex={-1}>
         {name} <span className={check.verdict}>{say(`verdict.${check.verdict}`)}</span>
       </h2>
-      {language === "en" || remedies.length === 0 ? <p lang="en">{check.message}</p> : null}
+      <p>{sentence(check)}</p>
       <p>
         {say("card.measured", {
           value: checkValue(check, check.value, p),

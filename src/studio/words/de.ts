@@ -1,4 +1,6 @@
+import type { CheckSentences } from "./checkSentences.ts";
 import { chapters } from "./de/chapters.ts";
+import { checkSentences } from "./de/checkSentences.ts";
 import { checks } from "./de/checks.ts";
 import { labels } from "./de/labels.ts";
 import { measures } from "./de/measures.ts";
@@ -8,3 +10,5 @@ import type { Words } from "./en.ts";
 
 /** Every word on the screen, in German. Loaded when it is asked for. */
 export const de: Words = { ...shell, ...measures, ...chapters, ...table, ...labels, ...checks };
+
+export const deSentences: CheckSentences = checkSentences;

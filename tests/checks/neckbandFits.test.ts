@@ -103,6 +103,15 @@ describe("the check that the neckband stands against the neck", () => {
     );
   });
 
+  test("is there as soon as the band is as deep as the gap", () => {
+    const garment = garmentOf({ neckband: { finishedDepth: 27 } });
+    expect(idsIn(garment)).toContain("neckband-stands");
+    const neckband = { ...garment.bands.neckband, neckGap: 27 };
+    expect(idsIn({ ...garment, bands: { ...garment.bands, neckband } })).toContain(
+      "neckband-stands",
+    );
+  });
+
   test("attends from the gap on, with both told", () => {
     const { value, limit } = expectCheck(
       garmentOf({ neckband: { finishedDepth: 32 } }),

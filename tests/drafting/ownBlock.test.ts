@@ -215,6 +215,16 @@ describe("a block given as cut lines", () => {
     near(startOf(front.neckline).y, 84.75 + 6.35, 1e-3);
   });
 
+  test("has its wrist moved by the hem's allowance and its underarms by their own", () => {
+    const sleeveOf = (change: Partial<typeof A>) =>
+      readOf(fileOf(DRAFTED, "mm", { ...A, ...change })).sleeve;
+    const wristOf = (change: Partial<typeof A>) => startOf(sleeveOf(change).wrist).y;
+    near(wristOf({ hem: 0 }) - wristOf({}), 25.4, 1e-3);
+    const widthOf = (change: Partial<typeof A>) => startOf(sleeveOf(change).underarmFront).x;
+    near(widthOf({ underarm: 0 }) - widthOf({}), 9.525 * Math.cos(Math.atan(100 / 409.94)), 0.2);
+    near(widthOf({ hem: 0 }), widthOf({}), 1e-3);
+  });
+
   test("has its allowances in the unit of the block", () => {
     const inches = { raglan: 0.375, side: 0.375, underarm: 0.375, hem: 1, neckline: 0.25 };
     expectBlock(readOf(fileOf(DRAFTED, "in", inches)), readOf(fileOf(DRAFTED, "mm", A)), 2e-3);

@@ -36,6 +36,14 @@ describe("the lengths at which a path has a coordinate", () => {
     expect(crossingsOf(aPath("M0 0 L10 10"), "y", 10 + 5e-8)).toHaveLength(0);
   });
 
+  test("count an end of a curve in the same way", () => {
+    const curve = aPath("M0 0 C10 20 20 30 30 40");
+    expect(crossingsOf(curve, "y", 40 + 5e-9)).toHaveLength(1);
+    expect(crossingsOf(curve, "y", -5e-9)).toHaveLength(1);
+    expect(crossingsOf(curve, "y", 40 + 5e-7)).toHaveLength(0);
+    expect(crossingsOf(curve, "y", 40 + 5e-9)[0]).toBeCloseTo(lengthOf(curve), 9);
+  });
+
   test("of a straight that runs along the value are none", () => {
     expect(crossingsOf(aPath("M0 5 L10 5"), "y", 5)).toEqual([]);
     expect(parametersWhere(aLine([0, 5], [10, 5]), { x: 0, y: 1 }, 5)).toEqual([]);

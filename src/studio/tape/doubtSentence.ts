@@ -5,7 +5,7 @@ import type { Body, MeasureId } from "../../drafting/measures.ts";
 import { fitsBetterSwapped } from "../../drafting/waistHipSwap.ts";
 import type { SentenceKey } from "../words/checkSentences.ts";
 import { filled } from "../words/sentence.ts";
-import type { Speech } from "./sentences.ts";
+import type { Speech } from "./speech.ts";
 
 /** The one order against two measures added: the way to the wrist over the shoulder's end. */
 const MORE_THAN: { readonly [K in MeasureId]?: readonly MeasureId[] } = {

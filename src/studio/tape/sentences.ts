@@ -7,25 +7,14 @@ import type { Body } from "../../drafting/measures.ts";
 import type { SeamId } from "../../drafting/seams.ts";
 import { bodyOf, heldBody } from "../../project/work.ts";
 import { useMade } from "../state/made.ts";
-import { type Print, usePrint } from "../state/print.ts";
+import { usePrint } from "../state/print.ts";
 import { useStudio } from "../state/store.ts";
-import {
-  type CheckId,
-  type CheckSentences,
-  isCheckId,
-  type SentenceKey,
-} from "../words/checkSentences.ts";
-import { type Say, useSay } from "../words/say.ts";
+import { type CheckId, isCheckId, type SentenceKey } from "../words/checkSentences.ts";
+import { useSay } from "../words/say.ts";
 import { filled } from "../words/sentence.ts";
 import { checkValue } from "./checkWords.ts";
 import { doubtSentence } from "./doubtSentence.ts";
-
-/** The words and numbers of one language, for what the checks say. */
-export type Speech = {
-  readonly sentences: CheckSentences;
-  readonly say: Say;
-  readonly print: Print;
-};
+import type { Speech } from "./speech.ts";
 
 type Slots = Readonly<Record<string, string>>;
 /** What a check's sentence holds besides its value and limit, and how it goes on. */

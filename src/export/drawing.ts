@@ -1,16 +1,14 @@
 import type { Piece, PieceName } from "../drafting/piece.ts";
 import { type Box, boundsOf } from "../geometry/outline.ts";
-import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { LINE_STYLES } from "./data/lineStyles.ts";
 import { flattened } from "./flatten.ts";
 import { type Ink, inkOf } from "./freeSpace.ts";
+import { layoutWords } from "./layoutWords.ts";
 import { pieceLines, type Stroke } from "./pieceLines.ts";
-import { type PieceWords, pieceWords } from "./pieceWords.ts";
 import { placedPath, placementOf } from "./placing.ts";
 import { type Printed, printedSheets } from "./printed.ts";
 import type { Sheets } from "./sheets.ts";
-import { squarePlaces } from "./squarePlaces.ts";
 import type { SheetSubject } from "./subject.ts";
 import { gridOf, windowOf } from "./tiles.ts";
 import type { Word } from "./word.ts";
@@ -51,36 +49,6 @@ export const windowsOf = ({ width, height, pages }: Sheets): readonly Box[] => {
   return pages.map(({ row, column }) => windowOf(grid, row, column));
 };
 
-type Setting = {
-  /** The lines of each piece, as points. */
-  readonly chords: readonly (readonly (readonly Point[])[])[];
-  readonly sheets: Sheets;
-  readonly ink: Ink;
-  readonly squares: readonly Box[];
-};
-
-/** All words, each piece's set where they are clear of every line and of the words before. */
-const wordsOf = (
-  subject: SheetSubject,
-  { chords, sheets, ink, squares }: Setting,
-): readonly PieceWords[] => {
-  const taken: Box[] = [...squares];
-  const windows = windowsOf(sheets);
-  const { pieces } = subject.garment;
-  const outlines = pieces.map((piece) =>
-    flattened(placedPath(placementOf(sheets, piece.name), piece.cutLine), WITHIN),
-  );
-  return pieces.map((piece, i) => {
-    const placement = placementOf(sheets, piece.name);
-    const outline = outlines[i] ?? [];
-    const own = chords[i] ?? [];
-    const room = { ink, taken, windows, placement, chords: own, outline, outlines };
-    const found = pieceWords(piece, subject, room);
-    taken.push(...found.boxes);
-    return found;
-  });
-};
-
 /** The sheets on which a piece has lines; its bracket only explains one. */
 const sheetsUnder = (strokes: readonly Stroke[], { width, height }: Sheets): Printed =>
   printedSheets(
@@ -99,15 +67,14 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
   const height = Math.max(...windows.map(({ bottom }) => bottom));
   const chords = lines.map((strokes) => strokes.map(({ path }) => flattened(path, WITHIN)));
   const ink = inkOf(chords.flat(), width, height);
-  const squares = squarePlaces(windows, ink, chords.flat());
-  const words = wordsOf(subject, { chords, sheets, ink, squares });
+  const { words, leaders, squares } = layoutWords(subject, { sheets, windows, ink, chords });
   return {
     ink,
     squares,
     pieces: pieces.map((piece, i) => ({
       piece: piece.name,
-      strokes: [...(lines[i] ?? []), ...(words[i]?.leader ?? [])],
-      words: words[i]?.words ?? [],
+      strokes: [...(lines[i] ?? []), ...(leaders[i] ?? [])],
+      words: words[i] ?? [],
       box: boundsOf(placedPath(placementOf(sheets, piece.name), piece.cutLine)),
       isOn: sheetsUnder(lines[i] ?? [], sheets),
     })),

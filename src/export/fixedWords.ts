@@ -112,7 +112,7 @@ const edgeEnd = (edges: readonly DrawnEdge[], name: string): Point | null => {
 };
 
 /** Which half of the sleeve is the front; its two raglan seams look alike. */
-const sideWords = ({ name, edges }: Piece): readonly FixedWord[] => {
+export const sideWords = ({ name, edges }: Piece): readonly FixedWord[] => {
   const front = edgeEnd(edges, "raglanFront");
   const back = edgeEnd(edges, "underarmBack");
   if (name !== "sleeve" || !front || !back) return [];
@@ -129,13 +129,9 @@ const sideWords = ({ name, edges }: Piece): readonly FixedWord[] => {
   });
 };
 
-/** Every word that has its place beside a line of the piece. */
-export const fixedWords = (
-  piece: Piece,
-  garment: SheetSubject["garment"],
-): readonly FixedWord[] => [
+/** Words that have their place beside a line of the piece, and hardly another. */
+export const lineWords = (piece: Piece, garment: SheetSubject["garment"]): readonly FixedWord[] => [
   ...(isBand(piece) ? bandWords(piece, garment) : neckWords(piece)),
-  ...sideWords(piece),
   grainWord(piece),
   ...foldWords(piece),
 ];

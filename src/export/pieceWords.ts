@@ -5,7 +5,7 @@ import { along, apart, dot, minus, type Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
 import { OVERLAP } from "./data/paper.ts";
-import { type FixedWord, fixedWords } from "./fixedWords.ts";
+import type { FixedWord } from "./fixedWords.ts";
 import { type LabelRoom, pieceLabel } from "./label.ts";
 import type { Stroke } from "./pieceLines.ts";
 import { placedPoint } from "./placing.ts";
@@ -20,12 +20,8 @@ export type WordRoom = LabelRoom & {
   readonly chords: readonly (readonly Point[])[];
 };
 
-/** The words of a piece, the room that they take, and the line that leads to a label beside it. */
-export type PieceWords = {
-  readonly words: readonly Word[];
-  readonly boxes: readonly Box[];
-  readonly leader: readonly Stroke[];
-};
+/** The label of a piece and the line that leads to it where it stands beside. */
+export type PieceLabel = { readonly words: readonly Word[]; readonly leader: readonly Stroke[] };
 
 /** Free round a word that stands beside a line. */
 const CLEAR: Mm = 0.5;
@@ -36,8 +32,7 @@ const CLEAR: Mm = 0.5;
  */
 const setBeside = (
   { text, size, strong, places }: FixedWord,
-  { placement, chords, windows }: WordRoom,
-  taken: readonly Box[],
+  { placement, chords, windows, taken }: WordRoom,
 ): Word | null => {
   let across: Word | null = null;
   for (const { at, turn } of places) {
@@ -80,21 +75,22 @@ const leaderOf = (
   return best ? [{ kind: "bracket", path: straight(...best), closed: false }] : [];
 };
 
-/** All words of a piece: those beside its lines first, then its label where there is room left. */
-export const pieceWords = (piece: Piece, subject: SheetSubject, room: WordRoom): PieceWords => {
-  const words: Word[] = [];
-  const boxes: Box[] = [];
-  for (const fixed of fixedWords(piece, subject.garment)) {
-    const word = setBeside(fixed, room, [...room.taken, ...boxes]);
-    if (!word) continue;
-    words.push(word);
-    boxes.push(boxOf(word));
+/** Of the words given those that find a place, one after another. */
+export const wordsBeside = (fixed: readonly FixedWord[], room: WordRoom): readonly Word[] => {
+  const found: Word[] = [];
+  for (const word of fixed) {
+    const set = setBeside(word, { ...room, taken: [...room.taken, ...found.map(boxOf)] });
+    if (set) found.push(set);
   }
-  const label = pieceLabel(piece, subject, { ...room, taken: [...room.taken, ...boxes] });
-  if (!label) return { words, boxes, leader: [] };
+  return found;
+};
+
+/** A piece's title and what must be known to cut it. */
+export const labelOf = (piece: Piece, subject: SheetSubject, room: WordRoom): PieceLabel => {
+  const label = pieceLabel(piece, subject, room);
+  if (!label) return { words: [], leader: [] };
   return {
-    words: [...words, ...label.words],
-    boxes: [...boxes, label.box],
+    words: label.words,
     leader: label.beside ? leaderOf(label.box, room.outline) : [],
   };
 };

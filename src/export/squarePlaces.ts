@@ -43,26 +43,36 @@ const cornersOf = ({ left, top, right, bottom }: Box): readonly Box[] =>
  * A place that no line crosses, told from the lines themselves; null: there is none. It may come
  * nearer to the joints than other furniture, but not to the marks at their ends.
  */
-const exactPlace = (window: Box, lines: Lines): Box | null => {
+const exactPlace = (window: Box, lines: Lines, taken: readonly Box[]): Box | null => {
   const chords = chordsIn(lines, window);
-  const corners = cornersOf(window);
+  const others = [...taken, ...cornersOf(window)];
   const wider = grown(window, NEARER);
   for (const box of fromLowerRight(wider, TEST_SQUARE, TEST_SQUARE, FINE)) {
     const wide = grown(box, CLEAR);
-    if (corners.some((corner) => meets(corner, box))) continue;
+    if (others.some((other) => meets(other, box))) continue;
     if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
   }
   return null;
 };
 
+/** What the squares must keep clear of. */
+type Field = {
+  readonly windows: readonly Box[];
+  readonly ink: Ink;
+  readonly lines: Lines;
+  /** Words that stand already. */
+  readonly taken: readonly Box[];
+};
+
 /**
  * Where each sheet's test square stands: where no line crosses it, if any place is free. The squares
- * come first and the words on the pieces keep clear of them, for words have more places to go.
+ * come before the labels, which have more places to go.
  */
-export const squarePlaces = (windows: readonly Box[], ink: Ink, lines: Lines): readonly Box[] =>
+export const squarePlaces = ({ windows, ink, lines, taken }: Field): readonly Box[] =>
   windows.map((window) => {
+    const boxes = taken.filter((box) => meets(box, window));
     const places = () => fromLowerRight(window, TEST_SQUARE, TEST_SQUARE);
-    const coarse = clearest({ ink, boxes: [] }, places);
+    const coarse = clearest({ ink, boxes }, places);
     if (coarse?.cover === 0) return coarse.box;
-    return exactPlace(window, lines) ?? coarse?.box ?? window;
+    return exactPlace(window, lines, boxes) ?? coarse?.box ?? window;
   });

@@ -28,10 +28,17 @@ export const subjectOf = (
 
 export type Laid = { readonly subject: SheetSubject; readonly sheets: Sheets };
 
-export const laidOn = (paper: PaperName, subject: SheetSubject = subjectOf()): Laid => ({
-  subject,
-  sheets: layOut(subject.garment.pieces, paper),
-});
+const laid = new WeakMap<SheetSubject, Map<PaperName, Laid>>();
+const EXAMPLE = subjectOf();
+
+/** A subject laid out on a paper; the same layout each time it is asked for. */
+export const laidOn = (paper: PaperName, subject: SheetSubject = EXAMPLE): Laid => {
+  const known = laid.get(subject) ?? new Map<PaperName, Laid>();
+  laid.set(subject, known);
+  const found = known.get(paper) ?? { subject, sheets: layOut(subject.garment.pieces, paper) };
+  known.set(paper, found);
+  return found;
+};
 
 /** Small, middling and large bodies, and the choices that change pieces most. */
 export const SUBJECTS: readonly (readonly [string, SheetSubject])[] = [

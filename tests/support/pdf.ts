@@ -47,6 +47,9 @@ type Part = {
   readonly box?: { left: number; top: number; width: number; height: number };
 };
 
+/** Poppler's own programs, which verify installs where they are missing. */
+const DRAWS = "pdftoppm";
+
 /** Draws a page, or a part of it, with poppler. */
 export const rasterOf = (pdf: Uint8Array, { page, dpi, box }: Part): Raster =>
   withFile(pdf, (file) => {
@@ -57,7 +60,7 @@ export const rasterOf = (pdf: Uint8Array, { page, dpi, box }: Part): Raster =>
       : [];
     const pages = ["-f", page, "-l", page];
     const args = ["-gray", "-r", dpi, ...crop, ...pages, file].map(String);
-    const bytes = execFileSync("pdftoppm", args, {
+    const bytes = execFileSync(DRAWS, args, {
       maxBuffer: 1 << 30,
       stdio: ["ignore", "pipe", "pipe"],
     });

@@ -122,6 +122,17 @@ describe("the offset of a curve", () => {
     }
   });
 
+  test("takes no more than eight curves where a handle has no length", () => {
+    for (const a of [9.525, -9.525]) {
+      expect(
+        offsetPath([aCubic([0, 0], [0, 0], [40, 90], [100, 100])], a).length,
+      ).toBeLessThanOrEqual(8);
+      expect(
+        offsetPath([aCubic([0, 0], [0, 0], [80, 10], [200, 60])], a).length,
+      ).toBeLessThanOrEqual(8);
+    }
+  });
+
   test("begins and ends square to the ends of the curve", () => {
     holdsFor(2404, someGentleCubic, (c) => {
       const moved = offsetPath([c], 9.525);

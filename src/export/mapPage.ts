@@ -1,6 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
+import { anyCrosses } from "./clip.ts";
 import { JOINING_WORDS } from "./data/frontWords.ts";
 import { OVERLAP } from "./data/paper.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
@@ -8,7 +9,7 @@ import { flattened } from "./flatten.ts";
 import type { FrontScene } from "./frontPage.ts";
 import { frontSize, insideMargins } from "./frontSize.ts";
 import { isPrintedAt, JOINT_IN } from "./joints.ts";
-import { boxRun, joinArt, type PageArt, ruled, type Shape, wordOf } from "./pageArt.ts";
+import { boxRun, joinArt, type PageArt, type Run, ruled, type Shape, wordOf } from "./pageArt.ts";
 import { bodyName } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
 import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
@@ -18,6 +19,10 @@ import { boxOf, grown, isWithin, meets, type Word, widthOf } from "./word.ts";
 const TEXT: Mm = 3;
 const GREY = 0.82;
 const TINT = 0.9;
+/** Between a map and the steps that stand beside it, and the least width for them. */
+const ASIDE: Mm = 6;
+const NARROWEST: Mm = 48;
+const ENDLESS: Mm = 1e6;
 /** The letters of a piece's name. */
 const NAME: Mm = 3;
 /** Lines of pieces are drawn true to this on paper. */
@@ -99,8 +104,8 @@ const ground = (view: MapView): readonly Shape[] => {
 };
 
 /** Cut lines and folds of all pieces, small. */
-const pieceShapes = (view: MapView, { drawing }: FrontScene): readonly Shape[] => {
-  const runs = drawing.pieces.flatMap(({ strokes }) =>
+const pieceRuns = (view: MapView, { drawing }: FrontScene): readonly Run[] =>
+  drawing.pieces.flatMap(({ strokes }) =>
     strokes
       .filter(({ kind }) => kind === "cut" || kind === "fold")
       .map(({ path, closed }) => ({
@@ -108,8 +113,6 @@ const pieceShapes = (view: MapView, { drawing }: FrontScene): readonly Shape[] =
         closed,
       })),
   );
-  return [ruled(runs, 0.35)];
-};
 
 /** Sheet names in the upper left of their cells; the page of the file under them where it fits. */
 const cellWords = (view: MapView): readonly Word[] =>
@@ -153,26 +156,34 @@ const namePlaces = (name: string, { left, top, right, bottom }: Box): readonly W
   return fits ? [...inside, ...outside] : [...outside, ...inside];
 };
 
-/** Every piece's name, clear of the names of sheets and inside the map. */
-const pieceNames = (view: MapView, scene: FrontScene, taken: Box[]): readonly Word[] => {
+/** What the names on the map keep clear of: the names of sheets, and lines if they can. */
+type MapTaken = { readonly boxes: Box[]; readonly runs: readonly Run[] };
+
+/** Every piece's name, clear of the names of sheets, inside the map, off the lines if it can be. */
+const pieceNames = (view: MapView, scene: FrontScene, taken: MapTaken): readonly Word[] => {
   const { rows, columns } = view.sheets;
   const last = boxOnMap(view, windowOf(view.grid, rows - 1, columns - 1));
   const map = { left: view.left, top: view.top, right: last.right, bottom: last.bottom };
+  const lines = taken.runs.map(({ points }) => points);
   return scene.drawing.pieces.map(({ piece, box }) => {
-    const places = namePlaces(PIECE_TITLES[piece].title, boxOnMap(view, box));
-    const isFree = (word: Word): boolean => {
+    const free = namePlaces(PIECE_TITLES[piece].title, boxOnMap(view, box)).filter((word) => {
       const room = grown(boxOf(word), 0.3);
-      return isWithin(room, map) && !taken.some((other) => meets(other, room));
-    };
-    const word = places.find(isFree) ?? places[0] ?? wordOf("", { x: 0, y: 0 }, NAME);
-    taken.push(boxOf(word));
+      return isWithin(room, map) && !taken.boxes.some((other) => meets(other, room));
+    });
+    const off = free.find((word) => !anyCrosses(lines, grown(boxOf(word), 0.3)));
+    const word = off ?? free[0] ?? wordOf("", { x: map.left, y: map.top }, NAME);
+    taken.boxes.push(boxOf(word));
     return word;
   });
 };
 
+/** The window of the last sheet: how far the layout reaches. */
+const reachOf = ({ width, height, rows, columns }: Sheets): Box =>
+  windowOf(gridOf(width, height), rows - 1, columns - 1);
+
 const viewOf = (sheets: Sheets, room: Box): MapView => {
   const grid = gridOf(sheets.width, sheets.height);
-  const last = windowOf(grid, sheets.rows - 1, sheets.columns - 1);
+  const last = reachOf(sheets);
   const scale = Math.min(
     (room.right - room.left) / last.right,
     (room.bottom - room.top) / last.bottom,
@@ -183,13 +194,14 @@ const viewOf = (sheets: Sheets, room: Box): MapView => {
 const mapArt = (scene: FrontScene, room: Box): PageArt => {
   const view = viewOf(scene.sheets, room);
   const words = cellWords(view);
-  const names = pieceNames(view, scene, words.map(boxOf));
+  const runs = pieceRuns(view, scene);
+  const names = pieceNames(view, scene, { boxes: words.map(boxOf), runs });
   // White behind words that stand on white, so that no line runs through them.
   const behind = [...words.filter(({ strong }) => strong), ...names];
   return {
     shapes: [
       ...ground(view),
-      ...pieceShapes(view, scene),
+      ruled(runs, 0.35),
       filled(
         behind.map((word) => grown(boxOf(word), 0.2)),
         1,
@@ -209,19 +221,33 @@ const headPart = ({ subject, sheets }: FrontScene, width: Mm): Part => {
   );
 };
 
-/** The second page: all sheets with their pieces, and how to join them. */
+const stepsPart = (width: Mm): Part =>
+  stacked(
+    ...JOINING_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(1))),
+  );
+
+/** How wide a map is that fills a room from top to bottom. */
+const widthAt = (sheets: Sheets, room: Box): Mm => {
+  const { scale } = viewOf(sheets, { ...room, right: room.left + ENDLESS });
+  return viewOf(sheets, room).scale < scale ? Infinity : reachOf(sheets).right * scale;
+};
+
+/** The second page: all sheets with their pieces, and how to join them, beside or under the map. */
 export const mapPage = (scene: FrontScene): PageArt => {
   const room = insideMargins(frontSize(scene.sheets));
   const width = room.right - room.left;
   const head = headPart(scene, width)(room.left, room.top);
-  const steps = stacked(
-    space(3),
-    ...JOINING_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(0.5))),
-  );
+  const below = { ...room, top: head.bottom };
+  const left = room.left + widthAt(scene.sheets, below) + ASIDE;
+  if (room.right - left >= NARROWEST) {
+    const steps = stepsPart(room.right - left)(left, below.top);
+    return joinArt(head.art, mapArt(scene, { ...below, right: left - ASIDE }), steps.art);
+  }
+  const steps = stepsPart(width);
   const foot = room.bottom - heightOf(steps);
   return joinArt(
     head.art,
-    mapArt(scene, { ...room, top: head.bottom, bottom: foot }),
+    mapArt(scene, { ...below, bottom: foot - 3 }),
     steps(room.left, foot).art,
   );
 };

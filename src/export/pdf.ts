@@ -1,6 +1,6 @@
-import type { Box } from "../geometry/outline.ts";
+import { type Box, boundsOf } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
-import { drawLayout, type LayoutDrawing } from "./drawing.ts";
+import { drawLayout, type PieceDrawing } from "./drawing.ts";
 import { type FrontScene, frontPage } from "./frontPage.ts";
 import { frontSize } from "./frontSize.ts";
 import { cornerMarks, JOINT_IN } from "./joints.ts";
@@ -41,22 +41,25 @@ const scaleOps = (grid: Grid, pdf: PdfFile): string => {
     .join("\n");
 };
 
+/** A piece's lines, written once: how far they reach, and the operator that draws them. */
+type Form = { readonly box: Box; readonly ops: string };
+
 type Printed = {
   readonly scene: FrontScene;
   readonly pdf: PdfFile;
   readonly grid: Grid;
-  /** The operator that draws each piece's lines, in the layout's frame. */
-  readonly forms: readonly string[];
+  /** Of each piece. */
+  readonly forms: readonly Form[];
   readonly scales: string;
 };
 
-const shownOps = ({ scene, pdf, forms }: Printed, window: Box): readonly string[] =>
-  scene.drawing.pieces.flatMap((piece, i) => {
-    const words = piece.words.filter((word) => meets(grown(boxOf(word), 1), window));
-    const ops = words.map((word) => wordOps(word, pdf.encode));
-    const form = forms[i];
-    return form !== undefined && meets(grown(piece.box, PEN), window) ? [form, ...ops] : ops;
-  });
+const shownOps = ({ scene, pdf, forms }: Printed, window: Box): readonly string[] => [
+  ...forms.filter(({ box }) => meets(box, window)).map(({ ops }) => ops),
+  ...scene.drawing.pieces
+    .flatMap(({ words }) => words)
+    .filter((word) => meets(grown(boxOf(word), PEN), window))
+    .map((word) => wordOps(word, pdf.encode)),
+];
 
 /** A sheet of the pattern: what its window shows, and what helps to print and join it. */
 const sheetOps = (printed: Printed, page: SheetPage, marks: ReturnType<typeof cornerMarks>) => {
@@ -75,12 +78,22 @@ const sheetOps = (printed: Printed, page: SheetPage, marks: ReturnType<typeof co
   return movedOps(ops.join("\n"), { x: -page.x, y: -page.y });
 };
 
-const formOf = (pdf: PdfFile, drawing: LayoutDrawing): readonly string[] =>
-  drawing.pieces.map(({ strokes, box }) => {
-    const leader = strokes.some(({ kind }) => kind === "bracket");
-    // A line that leads to a label beside its piece reaches out of the piece's own box.
-    return pdf.addForm(grown(box, leader ? 100 : PEN), strokeOps(strokes));
-  });
+/** Round a piece's lines and the line that leads to a label beside it, with half a pen's width. */
+const reachOf = ({ box, strokes }: PieceDrawing): Box => {
+  const leaders = strokes.filter(({ kind }) => kind === "bracket");
+  const boxes = [box, ...leaders.map(({ path }) => boundsOf(path))];
+  return {
+    left: Math.min(...boxes.map(({ left }) => left)) - PEN,
+    top: Math.min(...boxes.map(({ top }) => top)) - PEN,
+    right: Math.max(...boxes.map(({ right }) => right)) + PEN,
+    bottom: Math.max(...boxes.map(({ bottom }) => bottom)) + PEN,
+  };
+};
+
+const formOf = (pdf: PdfFile, piece: PieceDrawing): Form => {
+  const box = reachOf(piece);
+  return { box, ops: pdf.addForm(box, strokeOps(piece.strokes)) };
+};
 
 /** A pattern as a PDF at true scale: title, page map, and a page for each sheet that has a line. */
 export const toPdf = async (
@@ -95,7 +108,7 @@ export const toPdf = async (
   const title = `Ribwright pattern, ${subject.body.id}`;
   const pdf = await openPdf({ font: options.font, title, date, ...size });
   const grid = gridOf(sheets.width, sheets.height);
-  const forms = formOf(pdf, drawing);
+  const forms = drawing.pieces.map((piece) => formOf(pdf, piece));
   const printed: Printed = { scene, pdf, grid, forms, scales: scaleOps(grid, pdf) };
   const marks = cornerMarks(sheets);
   for (const art of [frontPage(scene), mapPage(scene)]) {

@@ -2,7 +2,17 @@ import type { DrawnEdge, EdgeName, Notch, Piece, PieceName } from "../drafting/p
 import { parametersWhere } from "../geometry/crossings.ts";
 import { pointAt } from "../geometry/curve.ts";
 import { endTangent, pathOf, startOf, startTangent, straight } from "../geometry/path.ts";
-import { dot, minus, out, type Point, plus, stepped, times, unit } from "../geometry/point.ts";
+import {
+  apart,
+  dot,
+  minus,
+  out,
+  type Point,
+  plus,
+  stepped,
+  times,
+  unit,
+} from "../geometry/point.ts";
 import { line, type Path, type Segment } from "../geometry/segment.ts";
 import { splitAt } from "../geometry/split.ts";
 import type { Mm } from "../geometry/units.ts";
@@ -24,6 +34,8 @@ const NOTCH_REACH: Mm = 60;
 const NOTCH_ALONE: Mm = 6;
 const ARROW: Mm = 5;
 const ARROW_HALF: Mm = 1.6;
+/** A shorter grain gives no direction. */
+const NO_ARROW: Mm = 1e-6;
 /** How far inside the fold its bracket stands. */
 const BRACKET_IN: Mm = 9;
 /** How much of the fold's length is left free at either end of its bracket. */
@@ -40,9 +52,11 @@ const stroke = (kind: LineKind, path: Path, closed = false): Stroke => ({ kind, 
 
 /** The cut line; where the piece lies on the fold, its fold edge is told apart. */
 const outline = ({ cutLine, onFold }: Piece): readonly Stroke[] => {
-  const fold = onFold === null ? -1 : cutLine.findIndex(isOnFold);
-  if (fold < 0) return [stroke("cut", cutLine, true)];
-  const round = [...cutLine.slice(fold), ...cutLine.slice(0, fold)];
+  const onIt = cutLine.map(isOnFold);
+  // The fold may run over the place where the cut line begins and ends.
+  const first = onIt.findIndex((on, i) => on && !onIt[(i || onIt.length) - 1]);
+  if (onFold === null || first < 0) return [stroke("cut", cutLine, true)];
+  const round = [...cutLine.slice(first), ...cutLine.slice(0, first)];
   const edge = round.findIndex((s) => !isOnFold(s));
   return [stroke("cut", pathOf(round.slice(edge))), stroke("fold", pathOf(round.slice(0, edge)))];
 };
@@ -100,6 +114,7 @@ const head = (tip: Point, way: Point): Path => {
 
 /** The grain: two heads, for the piece may lie either way round until the nap says otherwise. */
 const grainArrow = ({ grain: { from, to } }: Piece): readonly Stroke[] => {
+  if (apart(from, to) < NO_ARROW) return [];
   const way = unit(minus(to, from));
   return [
     stroke("grain", straight(from, to)),

@@ -3,7 +3,7 @@ import type { Piece, PieceName } from "../../src/drafting/piece.ts";
 import type { LineKind } from "../../src/export/data/lineStyles.ts";
 import { bandCrease, isBand, notchPlaces, pieceLines } from "../../src/export/pieceLines.ts";
 import { lengthOf } from "../../src/geometry/length.ts";
-import { endOf, startOf } from "../../src/geometry/path.ts";
+import { endOf, pathOf, startOf } from "../../src/geometry/path.ts";
 import { subjectOf } from "../support/sheetSubjects.ts";
 
 const { garment } = subjectOf();
@@ -26,6 +26,20 @@ describe("the lines of a piece", () => {
       expect(cut + fold).toBeCloseTo(lengthOf(piece.cutLine), 6);
       expect(fold > 0).toBe(piece.onFold !== null);
     }
+  });
+
+  test("tell the fold from the cut wherever the cut line begins", () => {
+    const back = named("back");
+    const fold = lengthsOf(back, "fold");
+    back.cutLine.forEach((_, i) => {
+      const cutLine = pathOf([...back.cutLine.slice(i), ...back.cutLine.slice(0, i)]);
+      expect(lengthsOf({ ...back, cutLine }, "fold")[0]).toBeCloseTo(fold[0] ?? NaN, 9);
+    });
+  });
+
+  test("leave the arrow out where the grain has no length", () => {
+    const at = { x: 5, y: 5 };
+    expect(lengthsOf({ ...named("cuff"), grain: { from: at, to: at } }, "grain")).toEqual([]);
   });
 
   test("sew along every edge but the fold", () => {

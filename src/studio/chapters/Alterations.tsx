@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import type { EdgeName, PieceName } from "../../drafting/piece.ts";
 import { type SwitchId, switched } from "../fields/alterationFields.ts";
@@ -56,10 +57,11 @@ const noteOf = (garment: Garment, id: SwitchId, say: Say, p: Print): string => {
   });
 };
 
-function Alteration({ id }: { readonly id: SwitchId }) {
+type AlterationProps = { readonly id: SwitchId; readonly note: string | null };
+
+/** Drawn anew only where its own words changed. */
+const Alteration = memo(function Alteration({ id, note }: AlterationProps) {
   const say = useSay();
-  const p = usePrint();
-  const made = useMade();
   const on = useStudio((s) => s.history.present.choices.alterations[id].on);
   const name = say(`alter.name.${id}`);
   const press = (to: boolean) => {
@@ -68,12 +70,13 @@ function Alteration({ id }: { readonly id: SwitchId }) {
       say(to ? "step.on" : "step.off", { what: name }),
     );
   };
-  const note = on ? made && noteOf(made.garment, id, say, p) : say(`alter.off.${id}`);
-  return <Clause text={say(`alter.${id}`)} button={{ on, name, press }} note={note} />;
-}
+  const said = on ? note : say(`alter.off.${id}`);
+  return <Clause text={say(`alter.${id}`)} button={{ on, name, press }} note={said} />;
+});
 
 export function Alterations() {
   const say = useSay();
+  const p = usePrint();
   const old = useStudio((s) => s.oldLines);
   const made = useMade();
   return (
@@ -81,7 +84,7 @@ export function Alterations() {
       {made ? null : <p className="refuse">{say("block.none")}</p>}
       <div className="clauses">
         {ORDER.map((id) => (
-          <Alteration key={id} id={id} />
+          <Alteration key={id} id={id} note={made && noteOf(made.garment, id, say, p)} />
         ))}
       </div>
       <p className="note">

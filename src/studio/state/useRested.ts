@@ -1,5 +1,5 @@
-import { useEffect, useState } from "react";
-import { useStudio } from "../state/store.ts";
+import { startTransition, useEffect, useState } from "react";
+import { useStudio } from "./store.ts";
 
 /** Checks are read when the hand has rested for so long; in ms. */
 const REST = 80;
@@ -13,7 +13,8 @@ export const useRested = <T>(value: T): T => {
       setRested(value);
       return;
     }
-    const timer = setTimeout(() => setRested(value), REST);
+    // Off the frame: a pull that goes on comes first.
+    const timer = setTimeout(() => startTransition(() => setRested(value)), REST);
     return () => clearTimeout(timer);
   }, [value, dragging]);
   return dragging ? rested : value;

@@ -6,6 +6,7 @@ import { easeFits } from "./easeFits.ts";
 import { edgesRunOn } from "./edgesRunOn.ts";
 import { allowanceFolds, measuresDoubted, railsHeld } from "./held.ts";
 import { neckbandFits } from "./neckbandFits.ts";
+import { necklineCrosses } from "./necklineCrosses.ts";
 import { seamsMeet } from "./seamsMeet.ts";
 
 /** Every check of a garment, sound ones too, in the order in which they are read (method 6). */
@@ -15,6 +16,7 @@ export const checkGarment = (garment: Garment, doubts: readonly Doubt[]): readon
   ...easeFits(garment),
   ...neckbandFits(garment),
   ...bandsFit(garment),
+  ...necklineCrosses(garment),
   ...allowanceFolds(garment),
   ...railsHeld(garment),
   ...measuresDoubted(doubts),

@@ -1,4 +1,5 @@
 import type { Garment } from "../bands/garment.ts";
+import type { FinishedPieces, Measured } from "../drafting/finishedPieces.ts";
 import type { Seam, SeamId } from "../drafting/seams.ts";
 import { asMm, asPercent } from "../drafting/words.ts";
 import type { Check } from "./check.ts";
@@ -30,12 +31,27 @@ const WORDING: Readonly<Record<Exclude<SeamId, "v-left">, Wording>> = {
   },
 };
 
-const seamMeets = (id: keyof typeof WORDING, seam: Seam): Check => {
+/** The finished lengths of the two edges: what the wash adds is eased in and is no difference. */
+type Finished = readonly [one: Measured, other: Measured];
+
+const edgesOf = ({ front, back, sleeve }: FinishedPieces, id: keyof typeof WORDING): Finished => {
+  switch (id) {
+    case "raglan-front":
+      return [front.raglan, sleeve.raglanFront];
+    case "raglan-back":
+      return [back.raglan, sleeve.raglanBack];
+    case "side":
+      return [front.side, back.side];
+    case "underarm":
+      return [sleeve.underarmFront, sleeve.underarmBack];
+  }
+};
+
+const seamMeets = (id: keyof typeof WORDING, seam: Seam, finished: FinishedPieces): Check => {
+  const [onOne, onOther] = edgesOf(finished, id);
   const { sound, attend } = LIMITS.seam;
   const value = Math.abs(seam.difference);
   const { one, other, change } = WORDING[id];
-  // Finished lengths: what unequal growth adds is eased in and is no difference.
-  const finished = seam.lengthA - seam.ease;
   return checkOf(
     {
       id: `${id}-match`,
@@ -45,7 +61,7 @@ const seamMeets = (id: keyof typeof WORDING, seam: Seam): Check => {
       unit: "mm",
     },
     {
-      measured: `${one} is ${asMm(finished)} and ${other} ${asMm(seam.lengthB)}, ${asMm(value)} apart; the limit is ${asMm(sound)}.`,
+      measured: `${one} is ${asMm(onOne.length)} and ${other} ${asMm(onOther.length)}, ${asMm(value)} apart; the limit is ${asMm(sound)}.`,
       change,
     },
   );
@@ -53,7 +69,9 @@ const seamMeets = (id: keyof typeof WORDING, seam: Seam): Check => {
 
 /** Each pair of edges sewn together agrees in length (method 6). Nothing where there is no V. */
 export const seamsMeet = ({ seams, finished, choices }: Garment): readonly Check[] => {
-  const found = seams.flatMap((seam) => (seam.id === "v-left" ? [] : [seamMeets(seam.id, seam)]));
+  const found = seams.flatMap((seam) =>
+    seam.id === "v-left" ? [] : [seamMeets(seam.id, seam, finished)],
+  );
   const { v } = finished.front;
   const left = finished.vInsert?.left;
   if (!v || !left) return found;

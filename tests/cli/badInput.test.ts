@@ -1,10 +1,9 @@
-import { closeSync, ftruncateSync, openSync, writeFileSync } from "node:fs";
+import { closeSync, ftruncateSync, openSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { BODY, bodyFile, file, folder, json, listing, ribwright, STACK } from "./ribwright.ts";
+import { bodyFile, file, folder, json, listing, ribwright, STACK } from "./ribwright.ts";
 
 const NL = "\n";
-const isRoot = process.getuid?.() === 0;
 
 /** A file of so many MB that takes no room. */
 const hugeFile = (MB: number): string => {
@@ -140,22 +139,5 @@ describe("a wrong word on the command line", () => {
     expect({ status, out }).toEqual({ status: 2, out: "" });
     expect(err).toContain("npm run -s ribwright -- ");
     expect(err).not.toMatch(STACK);
-  });
-});
-
-describe.skipIf(isRoot)("what a user has no rights to", () => {
-  test("is refused in one sentence", async () => {
-    const { chmodSync } = await import("node:fs");
-    const path = bodyFile();
-    chmodSync(path, 0o000);
-    const { status, err } = ribwright("draft", "--body", path, "--out", folder());
-    expect(status).toBe(2);
-    expect(err).toMatch(/may not be opened by you\. Ask for the rights/u);
-    const out = folder();
-    writeFileSync(path.replace("body", "other"), JSON.stringify(BODY));
-    chmodSync(out, 0o555);
-    const written = ribwright("draft", "--body", path.replace("body", "other"), "--out", out);
-    expect(written.status).toBe(2);
-    expect(written.err).toMatch(/may not be opened by you/u);
   });
 });

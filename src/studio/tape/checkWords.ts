@@ -64,6 +64,7 @@ const REMEDIES: Readonly<Record<string, readonly FieldId[]>> = {
   "underarm-turn": ["moveSideSeams.by"],
   "side-seam-move": ["moveSideSeams.by"],
   "v-insert-match": ["vInsert.allowance"],
+  "neckline-crosses": ["neckline.lowerFront", "raiseHem.by"],
   "allowance-folds": ["allowances.raglan", "allowances.bands"],
   "rail-v-cut": ["vInsert.depth", "vInsert.allowance"],
   "rail-v-depth": ["vInsert.depth"],

@@ -147,6 +147,7 @@ const TELLS: Readonly<Record<CheckId, Tell>> = {
     more: hangs(garment) ? "said.hem-band-pressure.blouse" : null,
     cure: "cure.hem-band-pressure",
   }),
+  "neckline-crosses": nothingMore,
   "allowance-folds": nothingMore,
   "rail-scye": nothingMore,
   "rail-length": (_, __, { print }) => ({ slots: { side: print.full(BLOCK.sideLeast) } }),

@@ -24,6 +24,7 @@ export const CHECK_IDS = [
   "hem-band-passes",
   "hem-band-holds",
   "hem-band-pressure",
+  "neckline-crosses",
   "allowance-folds",
   "rail-scye",
   "rail-length",
@@ -64,7 +65,7 @@ type Case =
 type Word = "more" | "less" | "longer" | "shorter" | "by" | "not" | "and" | "hip" | "chest";
 
 type Cure =
-  | Exclude<CheckId, `rail-${string}` | Eased | "allowance-folds">
+  | Exclude<CheckId, `rail-${string}` | Eased | "neckline-crosses" | "allowance-folds">
   | `${Eased}.${"more" | "less"}`
   | "rail-v-depth.shallower"
   | "rail-v-depth.deeper"

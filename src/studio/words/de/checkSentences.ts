@@ -89,6 +89,8 @@ export const checkSentences: CheckSentences = {
   "said.hem-band-pressure.blouse":
     "Es hängt unter der Hüfte; mit {blouse} oder kürzer hält es dort einen Bausch.",
   "cure.hem-band-pressure": "Dem Bündchen mehr Weite geben.",
+  "said.neckline-crosses":
+    "Im Bruch liegt der Halsausschnitt {value} unter dem Saum; die Grenze ist {limit}. Den Halsausschnitt weniger tief legen, oder den Saum weniger heben.",
   "said.allowance-folds":
     "Eine Kante ist mit einem Radius von {value} gehöhlt und ihre Zugabe ist {limit}; die Schnittlinie faltet sich auf sich selbst. Die Zugabe kleiner machen.",
   "said.rail-scye":

@@ -25,6 +25,7 @@ export const checks: Readonly<Record<keyof typeof en, string>> = {
   "check.hem-band-pressure": "Saumbündchen drückt",
   "check.v-insert-match": "V-Einsatz zum Vorderteil",
   "check.side-seam-move": "Seitennaht verschoben",
+  "check.neckline-crosses": "Halsausschnitt quert den Saum",
   "check.allowance-folds": "Zugabe faltet sich",
   "check.rail": "Ein Wert wurde gehalten",
   "check.measure": "{name} passt nicht dazu",

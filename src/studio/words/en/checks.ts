@@ -24,6 +24,7 @@ export const checks = {
   "check.hem-band-pressure": "Hem band presses",
   "check.v-insert-match": "V-insert to the front",
   "check.side-seam-move": "Side seam moved",
+  "check.neckline-crosses": "Neckline crosses the hem",
   "check.allowance-folds": "Turning folds",
   "check.rail": "A value was held",
   "check.measure": "{name} disagrees",

@@ -1,5 +1,5 @@
 import { derivativeAt, directionAt, pointAt, secondDerivativeAt } from "../../geometry/curve.ts";
-import { apart, out, type Point, stepped } from "../../geometry/point.ts";
+import { apart, dot, out, type Point, stepped } from "../../geometry/point.ts";
 import { type Cubic, cubic } from "../../geometry/segment.ts";
 import type { Mm } from "../../geometry/units.ts";
 import { solveLinear } from "../algebra/linear.ts";
@@ -17,12 +17,12 @@ export type Fit = {
 };
 
 /** Fits and parameters are worked out in turn, so many times at most, until no handle moves. */
-const ROUNDS = 40;
+const ROUNDS = 80;
 const AT_REST: Mm = 0.001;
 /** Rounds in which misses count in all directions, until the curve lies near the points. */
 const ROUGH_ROUNDS = 4;
 /** After them, a miss along the curve counts this much of one across. */
-const ALONG = 0.02;
+const ALONG = 0.1;
 
 /** Unknowns of one end in x and in y, and what is known of it, for weights of point and handle. */
 type Terms = {
@@ -146,13 +146,12 @@ const errorOf = (curve: Cubic, points: readonly Point[], at: readonly number[]):
 const movedBy = (a: Cubic, b: Cubic): Mm =>
   apart(a.startHandle, b.startHandle) + apart(a.endHandle, b.endHandle);
 
-/**
- * One cubic through points in order, by least squares, parameters and curve worked out in turn
- * (Schneider, Graphics Gems, 1990, from memory; here the ends may be free too). Null where the
- * points do not fix one.
- */
-export const fitCubic = (points: readonly Point[], start: End, end: End): Fit | null => {
-  const ends = { start, end };
+/** Curve and parameters worked out in turn; `sure` where misses along the curve count less. */
+const workedOut = (
+  points: readonly Point[],
+  ends: { readonly start: End; readonly end: End },
+  sure: boolean,
+): Fit | null => {
   let at = byChords(points);
   let curve = fitAt(points, at, ends, null);
   for (let round = 0; curve && round < ROUNDS; round++) {
@@ -161,7 +160,8 @@ export const fitCubic = (points: readonly Point[], start: End, end: End): Fit | 
       const p = points[i];
       return p && i > 0 && i < points.length - 1 ? nearer(now, p, t) : t;
     });
-    const across = round < ROUGH_ROUNDS ? null : at.map((t) => out(directionAt(now, t)));
+    const isRough = !sure || round < ROUGH_ROUNDS;
+    const across = isRough ? null : at.map((t) => out(directionAt(now, t)));
     curve = fitAt(points, at, ends, across) ?? now;
     if (round > ROUGH_ROUNDS && movedBy(now, curve) < AT_REST) break;
   }
@@ -172,4 +172,25 @@ export const fitCubic = (points: readonly Point[], start: End, end: End): Fit | 
     return p ? nearer(last, p, nearer(last, p, t)) : t;
   });
   return errorOf(last, points, feet);
+};
+
+const TENTHS = [0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1] as const;
+
+/** Whether a curve turns back on itself: along a nearly straight run nothing else holds its handles. */
+const turnsBack = (curve: Cubic, points: readonly Point[]): boolean => {
+  const [first, last] = [points[0], points[points.length - 1]];
+  if (!first || !last) return true;
+  const chord = { x: last.x - first.x, y: last.y - first.y };
+  return TENTHS.some((t) => dot(derivativeAt(curve, t), chord) < 0);
+};
+
+/**
+ * One cubic through points in order, by least squares, parameters and curve worked out in turn
+ * (Schneider, Graphics Gems, 1990, from memory; here the ends may be free too, and misses across the
+ * curve count more than those along it). Null where the points do not fix one.
+ */
+export const fitCubic = (points: readonly Point[], start: End, end: End): Fit | null => {
+  const fit = workedOut(points, { start, end }, true);
+  if (fit && !turnsBack(fit.cubic, points)) return fit;
+  return workedOut(points, { start, end }, false);
 };

@@ -10,8 +10,11 @@ export type FittedRun = { readonly path: Path; readonly error: Mm };
 
 /** The stated tolerance: a fit that strays more is cut in two. */
 export const FIT_TOLERANCE: Mm = 0.5;
-/** Points that stray less from a straight are a straight. Ours: half a pencil line. */
+/** Points of which nine in ten stray less from a straight are one. Ours: half a pencil line. */
 const STRAIGHT: Mm = 0.25;
+const USUAL = 0.9;
+/** So many of a straight's points may be something else. */
+const DUST = 0.05;
 /** A run of fewer points is not cut any more. */
 const FEWEST = 10;
 /** Where it is cut, the direction is that of this many points to both sides. */
@@ -84,18 +87,32 @@ const straightThrough = (points: readonly Point[]): Segment => {
   return line(foot(first), foot(last));
 };
 
+const shareOf = (values: readonly number[], share: number): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(share * (values.length - 1))] ?? 0;
+
+/**
+ * A straight where the points are one. Up to one in twenty that strays by more than the tolerance
+ * is taken for dust and not counted.
+ */
+const asStraight = (points: readonly Point[], tolerance: Mm): FittedRun | null => {
+  if (points.length < 3) return null;
+  const off = offLine(points).map(Math.abs);
+  const clear = points.filter((_, i) => (off[i] ?? 0) <= tolerance);
+  if (clear.length < 3 || clear.length < (1 - DUST) * points.length) return null;
+  const again = offLine(clear).map(Math.abs);
+  const far = Math.max(...again);
+  if (far > tolerance || shareOf(again, USUAL) > Math.min(STRAIGHT, tolerance)) return null;
+  return { path: pathOf([straightThrough(clear)]), error: far };
+};
+
 /**
  * Points of one smooth run (no corner inside) turned into a straight or few cubics that run on
  * smoothly, none of which strays from the points by more than `tolerance` mm where that can be had;
  * `error` is what the farthest strays. Needs two points.
  */
 export const fitRun = (points: readonly Point[], tolerance: Mm = FIT_TOLERANCE): FittedRun => {
-  if (points.length >= 3) {
-    const off = Math.max(...offLine(points).map(Math.abs));
-    if (off <= Math.min(STRAIGHT, tolerance)) {
-      return { path: pathOf([straightThrough(points)]), error: off };
-    }
-  }
+  const straight = asStraight(points, tolerance);
+  if (straight) return straight;
   const free: End = { kind: "free" };
   const { segments, error } = fitBetween(points, { start: free, end: free }, tolerance, 0);
   return { path: pathOf(joinedSegments(segments)), error };

@@ -48,7 +48,7 @@ const LEAST_AREA = 5000;
 /** The rough outline lies within this of the line. */
 const REACH: Mm = 3.5;
 /** Nearer to a corner than this the direction across a line is not sure: runs are met there. */
-const CORNER_CLEAR: Mm = 3.5;
+const CORNER_CLEAR: Mm = 6.5;
 /** And once the run is known, nearer than this. */
 const SURE_CLEAR: Mm = 2;
 const SURE_REACH: Mm = 1.5;

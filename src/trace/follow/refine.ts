@@ -1,4 +1,4 @@
-import { type Point, stepped } from "../../geometry/point.ts";
+import { apart, type Point, stepped } from "../../geometry/point.ts";
 import type { Mm } from "../../geometry/units.ts";
 import type { TablePicture } from "../photo/rectify.ts";
 import type { Followed } from "./kind.ts";
@@ -35,6 +35,31 @@ const oneRound = (
   return points;
 };
 
+/** A point this far off the straight through those next to it is dust or a crossing line. Ours. */
+const OFF_NEIGHBOURS: Mm = 0.4;
+/** So many to each side. */
+const NEIGHBOURS = 6;
+
+/** Points that lie with their neighbours: each is held against the straight through the others. */
+const withoutStrays = (points: readonly Point[]): readonly Point[] =>
+  points.filter((p, i) => {
+    const near = [
+      ...points.slice(Math.max(0, i - NEIGHBOURS), i),
+      ...points.slice(i + 1, i + 1 + NEIGHBOURS),
+    ];
+    if (near.length < NEIGHBOURS) return true;
+    const [before, after] = [near.slice(0, near.length / 2), near.slice(near.length / 2)];
+    const [a, b] = [meanOf(before), meanOf(after)];
+    const size = apart(a, b) || 1;
+    return Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / size <= OFF_NEIGHBOURS;
+  });
+
+const meanOf = (points: readonly Point[]): Point => {
+  let [x, y] = [0, 0];
+  for (const p of points) [x, y] = [x + p.x / points.length, y + p.y / points.length];
+  return { x, y };
+};
+
 /**
  * A rough line (within `reach` mm of the true one) moved onto the line or edge that the picture
  * shows, one point a millimetre; points where none is seen, or where another line crosses, are left
@@ -48,5 +73,6 @@ export const refined = (
 ): readonly Point[] => {
   const first = oneRound(picture, what, resampled(rough, EVERY), reach);
   if (first.length < 2 * ARM) return first;
-  return oneRound(picture, what, resampled(first, EVERY), Math.min(reach, 2));
+  const second = oneRound(picture, what, resampled(first, EVERY), Math.min(reach, 2));
+  return withoutStrays(withoutStrays(second));
 };

@@ -37,6 +37,8 @@ export type PlaneFit = {
   readonly crooked: number;
 };
 
+/** Lenses bend no more than about this at the picture's corners; readings may say otherwise. Ours. */
+const USUAL_BENDING = 0.1;
 /** A point on an edge may be out by this much, in pixels. Measured on pictures made by program. */
 const EDGE_UNSURE = 0.2;
 
@@ -127,7 +129,8 @@ export const fitPlane = (asked: PlaneAsked): PlaneFit | null => {
         return [miss.x / placed.mark.unsure, miss.y / placed.mark.unsure];
       });
       const bends = terms > 0 ? crookedOf(edges, bending).map((v) => v / EDGE_UNSURE) : [];
-      return [...misses, ...bends];
+      const usual = terms > 0 ? [bending.k1 / USUAL_BENDING, bending.k2 / USUAL_BENDING] : [];
+      return [...misses, ...bends, ...usual];
     },
   });
   const [plane, bending] = [whole(at), lensOf(at, asked)];

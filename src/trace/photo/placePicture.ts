@@ -47,7 +47,7 @@ const MOST_ERROR: Mm = 3;
 /** A mark nearer to the picture's edge than this may be cut off. */
 const EDGE_PIXELS = 2;
 /** Straight edges bent by more than this stay bent: the wrong thing was taken for straight. Ours. */
-const MOST_CROOKED = 3;
+const MOST_CROOKED = 1;
 
 const fewMarks = (count: number): Told<never> =>
   faulty(

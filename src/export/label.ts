@@ -59,8 +59,12 @@ const SETTINGS: readonly Setting[] = [
 ];
 /** Where none of them fits, the label stands beside its piece. */
 const BESIDE: Setting = { title: 4, text: 2.5, wide: 40, lines: "each", turn: 0, facts: "all" };
-/** Free on all sides of a label. */
+/** Free on all sides of a label: less round a small one, which has to fit into a narrow band. */
 const CLEAR: Mm = 2;
+const CLEAR_SMALL: Mm = 1;
+const SMALL_TITLE: Mm = 5;
+
+const clearOf = ({ title }: Setting): Mm => (title > SMALL_TITLE ? CLEAR : CLEAR_SMALL);
 /** Labels are tried at places this far apart. */
 const STRIDE: Mm = 5;
 /** How far beside a piece that is too small for it a label may stand. */
@@ -109,8 +113,8 @@ const isPrinted = (box: Box, windows: readonly Box[]): boolean =>
     windows.some((w) => x >= w.left && x <= w.right && y >= w.top && y <= w.bottom),
   );
 
-const isApart = (box: Box, { taken }: LabelRoom): boolean => {
-  const wide = grown(box, CLEAR);
+const isApart = (box: Box, clear: Mm, { taken }: LabelRoom): boolean => {
+  const wide = grown(box, clear);
   return !taken.some((other) => meets(other, wide));
 };
 
@@ -119,6 +123,7 @@ type Search = {
   readonly field: Box;
   readonly width: Mm;
   readonly height: Mm;
+  readonly clear: Mm;
   /** Whether a clear box is in the right place. */
   readonly isRight: (box: Box) => boolean;
   /** It may lie across a joint. */
@@ -127,7 +132,7 @@ type Search = {
 
 /** The cheapest clear place: near the middle of the piece, and whole on one sheet if it can be. */
 const bestPlace = (search: Search, room: LabelRoom): Box | null => {
-  const { field, width, height, isRight, mayJoin } = search;
+  const { field, width, height, clear, isRight, mayJoin } = search;
   const { x, y } = middleOf(boxRound(room.outline));
   const inner = room.windows.map((window) => grown(window, -JOINT));
   let best: Box | null = null;
@@ -139,10 +144,11 @@ const bestPlace = (search: Search, room: LabelRoom): Box | null => {
       const away = Math.sqrt(dx * dx + dy * dy);
       if (away >= least) continue;
       const box = { left, top, right: left + width, bottom: top + height };
-      if (inkIn(room.ink, box, CLEAR) > 0) continue;
+      if (inkIn(room.ink, box, clear) > 0) continue;
       const isWhole = inner.some((window) => isWithin(box, window));
       const cost = isWhole ? away : away + ACROSS_A_JOINT;
-      if ((!isWhole && !mayJoin) || cost >= least || !isApart(box, room) || !isRight(box)) continue;
+      if ((!isWhole && !mayJoin) || cost >= least || !isApart(box, clear, room) || !isRight(box))
+        continue;
       [best, least] = [box, cost];
     }
   }
@@ -168,7 +174,8 @@ const labelInside = (
     const block = labelBlock(piece, subject, setting);
     const across = setting.turn === 0;
     const [width, height] = across ? [block.width, block.height] : [block.height, block.width];
-    const box = bestPlace({ field, width, height, isRight, mayJoin }, room);
+    const clear = clearOf(setting);
+    const box = bestPlace({ field, width, height, clear, isRight, mayJoin }, room);
     if (box) return labelAt(block, box, setting.turn, false);
   }
   return null;
@@ -182,7 +189,8 @@ const labelBeside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Labe
     !room.outlines.some((outline) => isInside(outline, middleOf(box)));
   const block = labelBlock(piece, subject, BESIDE);
   const { width, height } = block;
-  const box = bestPlace({ field, width, height, isRight, mayJoin: true }, room);
+  const clear = CLEAR;
+  const box = bestPlace({ field, width, height, clear, isRight, mayJoin: true }, room);
   return box ? labelAt(block, box, 0, true) : null;
 };
 

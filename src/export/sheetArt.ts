@@ -37,7 +37,7 @@ const DASH: readonly Mm[] = [3, 2];
 const STRIP_WORD: Mm = 2.2;
 const NAME: Mm = 8;
 const NAME_TEXT: Mm = 2.8;
-/** What stands beside it is broken to the first of these widths that finds a clear place. */
+/** What stands beside it is broken to the one of these widths that finds the highest clear place. */
 const NAME_WIDTHS: readonly Mm[] = [100, 52, 36];
 const windowOfScene = ({ sheets, page }: SheetScene): Box =>
   windowOf(gridOf(sheets.width, sheets.height), page.row, page.column);
@@ -163,7 +163,8 @@ const nameArt = (scene: SheetScene, taken: Taken): PageArt => {
     const place = clearest(taken, () => fromUpperLeft(window, aside + block.width, height));
     return place ? [{ ...place, block }] : [];
   });
-  const best = found.find(({ cover }) => cover === 0) ?? found.sort((a, b) => a.cover - b.cover)[0];
+  // Clear of lines before all; then near the top, where one looks for it.
+  const [best] = found.sort((a, b) => a.cover - b.cover || a.box.top - b.box.top);
   if (!best) return NO_ART;
   const { box, block } = best;
   const foot = { x: box.left, y: box.top + NAME * 0.86 };

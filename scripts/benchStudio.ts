@@ -1,6 +1,6 @@
 import { type ChildProcess, execFileSync, spawn } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { cpus, loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "@playwright/test";
@@ -111,6 +111,19 @@ const watchFrames = (page: Page): Promise<void> =>
     }, { capture: true });
   `);
 
+/** What else the machine does meanwhile: other work makes every wait longer, not our own work. */
+const load = (): string => `load ${(loadavg()[0] ?? 0).toFixed(1)} on ${cpus().length} cores`;
+
+/** Processor time of the page's own thread so far, in ms: waiting for a core is not in it. */
+const processorTime = async (page: Page): Promise<() => Promise<number>> => {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  return async () => {
+    const { metrics } = await session.send("Performance.getMetrics");
+    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? 0);
+  };
+};
+
 const drag = async (browser: Browser): Promise<void> => {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(HOME);
@@ -122,15 +135,19 @@ const drag = async (browser: Browser): Promise<void> => {
   await page.mouse.down();
   await page.mouse.move(x + 4, y, { steps: 20 });
   await watchFrames(page);
+  const spent = await processorTime(page);
+  const before = await spent();
   const began = Date.now();
   for (let i = 0; Date.now() - began < DRAG_MS; i++) {
     await page.mouse.move(x + 12 + 14 * Math.sin(i / 14), y);
   }
+  const own = (await spent()) - before;
   await page.mouse.up();
   const times = await page.evaluate<number[]>("frameTimes");
   const work = await page.evaluate<number[]>("workTimes");
   console.log(`     our own part of it, median ${quantile(work, 0.5).toFixed(1)} ms`);
-  console.log(`     ${times.length} moves drawn in ${DRAG_MS / 1000} s`);
+  console.log(`     ${times.length} moves drawn in ${DRAG_MS / 1000} s, ${load()}`);
+  tell("underarm dragged, processor time a move, script to paint", own / times.length, 16, "ms");
   tell("underarm dragged, input to frame, median", quantile(times, 0.5), 16, "ms");
   tell("underarm dragged, input to frame, 99 in 100", quantile(times, 0.99), 33, "ms");
   tell("underarm dragged, input to frame, worst", Math.max(...times), 33, "ms");
@@ -178,6 +195,7 @@ const run = async (): Promise<void> => {
   const executablePath =
     process.env["CHROMIUM"] ?? execFileSync("which", ["chromium"], { encoding: "utf8" }).trim();
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
+  console.log(`     ${load()}`);
   try {
     await firstLoad(browser);
     await coldStart(browser);

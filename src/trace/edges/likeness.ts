@@ -12,7 +12,7 @@ export type Trait = { readonly value: number; readonly usual: number; readonly s
 const EIGHTHS = [0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875] as const;
 
 /** How far a run leaves its chord, as a part of the chord; above nought to the left (outward). */
-export const bowOf = (path: Path): number => {
+const bowOf = (path: Path): number => {
   const [a, b] = [startOf(path), endOf(path)];
   const size = apart(a, b) || 1;
   let most = 0;
@@ -26,7 +26,7 @@ export const bowOf = (path: Path): number => {
   return most;
 };
 
-export const chordOf = (path: Path): number => apart(startOf(path), endOf(path));
+const chordOf = (path: Path): number => apart(startOf(path), endOf(path));
 
 /** The corner between two runs in degrees: 90 for a right angle of the piece. */
 const cornerOf = (before: Path | undefined, after: Path | undefined): number =>

@@ -1,6 +1,6 @@
 import { areaOf } from "../../geometry/outline.ts";
-import { joined, mapPath, pathOf, reversed, startOf } from "../../geometry/path.ts";
-import { mirrored, type Point } from "../../geometry/point.ts";
+import { joined, mapPath, pathOf, reversed } from "../../geometry/path.ts";
+import { mirrored } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
 
 /** A closed outline from corner to corner, clockwise on the page, each run with its first corner. */
@@ -13,8 +13,6 @@ export const clockwise = (runs: readonly Path[]): CornerRing =>
 /** The outline seen from the other side of the paper, clockwise again. */
 export const turnedOver = (ring: CornerRing): CornerRing =>
   [...ring].reverse().map((run) => reversed(mapPath(run, mirrored)));
-
-export const cornersIn = (ring: CornerRing): readonly Point[] => ring.map(startOf);
 
 /** The ring with only some of its corners, by their places in order: runs between are joined. */
 export const withCorners = (ring: CornerRing, kept: readonly number[]): CornerRing =>

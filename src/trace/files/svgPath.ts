@@ -3,7 +3,7 @@ import { cubic, line, type Segment } from "../../geometry/segment.ts";
 import { arcCubics } from "../arcs.ts";
 
 /** One run of a path as drawn: its segments, and whether it was closed with Z. */
-export type Run = { readonly segments: readonly Segment[]; readonly isClosed: boolean };
+type Run = { readonly segments: readonly Segment[]; readonly isClosed: boolean };
 export type RunsRead = { readonly runs: readonly Run[] } | { readonly unread: string };
 
 const NUMBER = /[\s,]*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)/y;

@@ -17,7 +17,7 @@ const MM_PER: Readonly<Record<string, Mm>> = {
 const LENGTH = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*([a-z%]*)\s*$/iu;
 
 /** A length with its unit in mm; null where it is a percentage or cannot be read. */
-export const lengthInMm = (text: string | undefined): Mm | null => {
+const lengthInMm = (text: string | undefined): Mm | null => {
   const match = LENGTH.exec(text ?? "");
   const per = MM_PER[(match?.[2] ?? "%").toLowerCase()];
   return match && per !== undefined ? Number(match[1]) * per : null;

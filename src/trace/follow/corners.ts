@@ -1,4 +1,4 @@
-import { apart, type Point, turn } from "../../geometry/point.ts";
+import { type Point, turn } from "../../geometry/point.ts";
 import { type Degrees, type Mm, radians } from "../../geometry/units.ts";
 
 /** A corner turns by at least this much; a tight neckline turns by less over the same arms. Ours. */
@@ -39,13 +39,4 @@ export const cornersOf = (ring: readonly Point[], step: Mm): readonly number[] =
     if (clear) kept.push(i);
   }
   return kept.sort((a, b) => a - b);
-};
-
-/** The place of a ring nearest to a point. */
-export const nearestPlace = (ring: readonly Point[], p: Point): number => {
-  let best = 0;
-  for (let i = 1; i < ring.length; i++) {
-    if (apart(ring[i] ?? p, p) < apart(ring[best] ?? p, p)) best = i;
-  }
-  return best;
 };

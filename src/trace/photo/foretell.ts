@@ -16,7 +16,7 @@ export type Foretold = {
 };
 
 /** How far a tape between two marks may be out, in mm (one standard deviation). Ours. */
-export const TAPE_UNSURE: Mm = 0.5;
+const TAPE_UNSURE: Mm = 0.5;
 /** Weight of what was assumed beside what the misses show, in readings. Ours. */
 const ASSUMED = 4;
 

@@ -31,13 +31,3 @@ export const areaInside = (ring: readonly Pixel[]): number => {
   }
   return twice / 2;
 };
-
-/** How far a point lies outside a hull, in its units; nought or less inside. */
-export const outside = (hull: readonly Pixel[], p: Pixel): number => {
-  let far = -Infinity;
-  for (const [i, a] of hull.entries()) {
-    const b = hull[(i + 1) % hull.length] ?? a;
-    far = Math.max(far, -sideOf(a, b, p) / (Math.hypot(b.x - a.x, b.y - a.y) || 1));
-  }
-  return far;
-};

@@ -1,7 +1,7 @@
 import { faulty, found, type Told } from "../told.ts";
 
 /** How a camera was held, by the EXIF number: 1 upright, 3 upside down, 6 and 8 on its side. */
-export type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
+type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 
 const ORIENTATIONS: readonly Orientation[] = [1, 2, 3, 4, 5, 6, 7, 8];
 

@@ -19,7 +19,7 @@ export type SeenMark = {
 export type Distance = { readonly from: string; readonly to: string; readonly length: Mm };
 
 /** A clicked mark may be out by this much; half a pixel is a careful click (method: STACK 7). Ours. */
-export const CLICK_UNSURE = 0.7;
+const CLICK_UNSURE = 0.7;
 /** A printed mark that the tool found itself. Measured on pictures made by program. */
 export const FOUND_UNSURE = 0.1;
 

@@ -20,7 +20,7 @@ export type MarkerSheet = {
 const MIDDLE: Point = { x: 0, y: 0 };
 
 /** Where round the mark its dots stand, from straight up, clockwise. */
-export const dotAngles = (name: MarkerName): readonly Radians[] => {
+const dotAngles = (name: MarkerName): readonly Radians[] => {
   const [first, second] = MARKER_STEPS[name];
   return [0, first, first + second].map(
     (place) => (place * 2 * Math.PI) / PLACES_ROUND - Math.PI / 2,

@@ -56,7 +56,7 @@ const STRIDE = 8;
  * cell the place in the picture runs straight: the error is below 0.01 pixel for any slant under 60
  * degrees and any lens that still shows a piece.
  */
-export const rectifyRows = (
+const rectifyRows = (
   picture: Picture,
   plane: Plane,
   into: TablePicture,
@@ -99,7 +99,7 @@ export const rectifyRows = (
 };
 
 /** An empty table picture for a window, to be filled by `rectifyRows`. */
-export const tablePictureOf = (window: Window): TablePicture => ({
+const tablePictureOf = (window: Window): TablePicture => ({
   grey: new Uint8Array(window.width * window.height),
   width: window.width,
   height: window.height,

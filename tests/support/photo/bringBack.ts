@@ -93,7 +93,7 @@ const clutter = (scene: Scene, box: ReturnType<typeof boundsOf>, random: () => n
 };
 
 /** Distances as a maker reads them off a tape: to the millimetre. */
-export const readOff = (names: readonly string[], places: readonly Point[]): readonly Distance[] =>
+const readOff = (names: readonly string[], places: readonly Point[]): readonly Distance[] =>
   names.flatMap((from, i) =>
     names.slice(i + 1).map((to, k) => {
       const [a, b] = [places[i], places[i + 1 + k]];

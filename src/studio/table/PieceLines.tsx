@@ -1,8 +1,10 @@
+import { memo } from "react";
 import type { Piece } from "../../drafting/piece.ts";
 import { isBand, pieceLines } from "../../export/pieceLines.ts";
 import { pathOf } from "../../geometry/path.ts";
 import { toPathData } from "../../geometry/pathData.ts";
 import type { Path } from "../../geometry/segment.ts";
+import { useStill } from "../state/useStill.ts";
 import type { Frame } from "./frame.ts";
 import { type Place, place } from "./lines.ts";
 
@@ -26,6 +28,20 @@ const seamClass = (at: Place, { turnings, lit, partners, checked }: Props): stri
     checked.includes(at) ? "checked" : "",
   ].join(" ");
 
+type ReachProps = Pick<Props, "hover"> & { readonly d: string; readonly at: Place };
+
+/** What the pointer meets round a line: wider than the line, and left alone while a pin is pulled. */
+const Reach = memo(function Reach({ d, at, hover }: ReachProps) {
+  return (
+    <path
+      className="reach"
+      d={useStill(d)}
+      onPointerEnter={() => hover(at)}
+      onPointerLeave={() => hover(null)}
+    />
+  );
+});
+
 /** Every line of one piece, in its own millimetres; only strokes keep their width on the screen. */
 export function PieceLines(props: Props) {
   const { piece, frame, old, turnings, hover } = props;
@@ -48,12 +64,7 @@ export function PieceLines(props: Props) {
         ) : (
           <g key={name}>
             <path className={seamClass(at, props)} d={d} data-edge={at} />
-            <path
-              className="reach"
-              d={d}
-              onPointerEnter={() => hover(at)}
-              onPointerLeave={() => hover(null)}
-            />
+            <Reach d={d} at={at} hover={hover} />
           </g>
         );
       })}

@@ -52,6 +52,43 @@ const tooLarge = (what: string, most: number): Told<never> =>
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === "object" && value !== null;
 
+type Codes = PdfPage["codes"];
+type Opened = Pick<PdfPage, "codes" | "layer">;
+
+/** What the library tells of a page, and no more of it than is used here. */
+type LibraryPage = {
+  readonly view: readonly number[];
+  readonly userUnit: number;
+  readonly rotate: number;
+  readonly getOperatorList: () => Promise<{
+    readonly fnArray: readonly number[];
+    readonly argsArray: readonly unknown[];
+  }>;
+};
+
+const readPage = async (page: LibraryPage, { codes, layer }: Opened): Promise<PdfPage> => {
+  const names = new Map([...codes].map(([name, code]) => [code, name]));
+  const { fnArray, argsArray } = await page.getOperatorList();
+  const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
+  return {
+    box: [left, bottom, right, top],
+    unit: page.userUnit,
+    turn: page.rotate,
+    steps: fnArray.map((code, i) => {
+      const args = argsArray[i];
+      return { name: names.get(code) ?? "", given: Array.isArray(args) ? args : [] };
+    }),
+    codes,
+    layer,
+  };
+};
+
+/** A layer by what the library keeps of it. */
+const layerOf = (group: unknown): ReturnType<PdfPage["layer"]> => {
+  const name = isRecord(group) && typeof group["name"] === "string" ? group["name"] : "";
+  return { name, isShown: !(isRecord(group) && group["visible"] === false) };
+};
+
 /**
  * The pages of a PDF as their drawing instructions. The library that reads them (pdfjs-dist, some
  * 400 kB) is loaded when it is first needed and never before. Scripts in the file are not run, and
@@ -59,8 +96,7 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
  */
 export const openPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPage[]>> => {
   const { getDocument, OPS } = await import("pdfjs-dist/legacy/build/pdf.mjs");
-  const codes: ReadonlyMap<string, number> = new Map(Object.entries(OPS));
-  const names = new Map([...codes].map(([name, code]) => [code, name]));
+  const codes: Codes = new Map(Object.entries(OPS));
   // The library keeps the bytes that it is given: it gets a copy.
   const task = getDocument({
     data: bytes.slice(),
@@ -74,29 +110,13 @@ export const openPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPage[
     const file = await task.promise;
     if (file.numPages > MOST_PAGES) return tooLarge(`${file.numPages} pages`, MOST_PAGES);
     const layers = await file.getOptionalContentConfig();
-    const layer: PdfPage["layer"] = (id) => {
-      const group: unknown = layers.getGroup(id);
-      const name = isRecord(group) && typeof group["name"] === "string" ? group["name"] : "";
-      return { name, isShown: !(isRecord(group) && group["visible"] === false) };
-    };
+    const opened: Opened = { codes, layer: (id) => layerOf(layers.getGroup(id)) };
     const pages: PdfPage[] = [];
     for (let number = 1; number <= file.numPages; number++) {
-      const page = await file.getPage(number);
-      const { fnArray, argsArray } = await page.getOperatorList();
-      if (fnArray.length > MOST_STEPS) return tooLarge(`${fnArray.length} steps`, MOST_STEPS);
-      const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
-      const given: readonly unknown[] = argsArray;
-      pages.push({
-        box: [left, bottom, right, top],
-        unit: page.userUnit,
-        turn: page.rotate,
-        steps: fnArray.map((code, i) => {
-          const args = given[i];
-          return { name: names.get(code) ?? "", given: Array.isArray(args) ? args : [] };
-        }),
-        codes,
-        layer,
-      });
+      const page = await readPage(await file.getPage(number), opened);
+      const { length } = page.steps;
+      if (length > MOST_STEPS) return tooLarge(`${length} steps`, MOST_STEPS);
+      pages.push(page);
     }
     return found(pages);
   } catch (error) {

@@ -12,52 +12,58 @@ const DRAWN_WITHIN = 0.0005;
 
 const NEVER_READ = "Save it as plain SVG: paths only, nothing that runs or is fetched.";
 
-/** Something that would run or be fetched, as a fault. */
-const unsafe = (element: Element): Told<never> | null => {
-  if (element.name === "script" || element.name === "foreignObject") {
-    return faulty(
-      element.name,
-      `<${element.name}>`,
-      `The file holds a <${element.name}>; a drawing needs none, and it is not opened.`,
-      NEVER_READ,
+const refused = (field: string, value: string, reason: string): Told<never> =>
+  faulty(field, value.slice(0, 40), reason, NEVER_READ);
+
+/** An attribute that would run or fetch something, as a fault. */
+const unsafeAttribute = (element: Element, name: string, value: string): Told<never> | null => {
+  if (/^on/iu.test(name)) {
+    return refused(
+      name,
+      value,
+      `The file has an event handler (${name}), which could run a program; it is not opened.`,
     );
   }
-  for (const [name, value] of element.attributes) {
-    if (/^on/iu.test(name)) {
-      return faulty(
-        name,
-        value.slice(0, 40),
-        `The file has an event handler (${name}), which could run a program; it is not opened.`,
-        NEVER_READ,
-      );
-    }
-    const isReference = /(?:^|:)(?:href|src)$/u.test(name);
-    const isPicture = element.name === "image" && /^data:image\/(?:png|jpeg);/u.test(value);
-    if (isReference && !/^\s*#/u.test(value) && !isPicture && element.name !== "a") {
-      return faulty(
-        name,
-        value.slice(0, 40),
-        `The file refers to something outside it (${name} of a <${element.name}>); nothing outside is read.`,
-        NEVER_READ,
-      );
-    }
-    if (reachesOut(value) && name !== "") {
-      return faulty(
-        name,
-        value.slice(0, 40),
-        `The file refers to something outside it (in ${name}); nothing outside is read.`,
-        NEVER_READ,
-      );
-    }
+  const isReference = /(?:^|:)(?:href|src)$/u.test(name);
+  const isPicture = element.name === "image" && /^data:image\/(?:png|jpeg);/u.test(value);
+  if (isReference && !/^\s*#/u.test(value) && !isPicture && element.name !== "a") {
+    return refused(
+      name,
+      value,
+      `The file refers to something outside it (${name} of a <${element.name}>); nothing outside is read.`,
+    );
   }
-  return element.name === "style" && (reachesOut(element.text) || /@import/iu.test(element.text))
-    ? faulty(
-        "style",
-        element.text.slice(0, 40),
-        "The file's style sheet refers to something outside it; nothing outside is read.",
-        NEVER_READ,
+  return reachesOut(value) && name !== ""
+    ? refused(
+        name,
+        value,
+        `The file refers to something outside it (in ${name}); nothing outside is read.`,
       )
     : null;
+};
+
+/** Something that would run or be fetched, as a fault. */
+const unsafe = (element: Element): Told<never> | null => {
+  const { name, text } = element;
+  if (name === "script" || name === "foreignObject") {
+    return refused(
+      name,
+      `<${name}>`,
+      `The file holds a <${name}>; a drawing needs none, and it is not opened.`,
+    );
+  }
+  for (const [attribute, value] of element.attributes) {
+    const fault = unsafeAttribute(element, attribute, value);
+    if (fault) return fault;
+  }
+  const isSound = name !== "style" || !(reachesOut(text) || /@import/iu.test(text));
+  return isSound
+    ? null
+    : refused(
+        "style",
+        text,
+        "The file's style sheet refers to something outside it; nothing outside is read.",
+      );
 };
 
 /** A url( that does not begin with #, or a script in a reference. */

@@ -16,8 +16,15 @@ export type CellBox = {
   readonly bottom: number;
 };
 
+type Extremes = {
+  readonly low: Uint8Array;
+  readonly high: Uint8Array;
+  readonly width: number;
+  readonly height: number;
+};
+
 /** Darkest and lightest of every `by` by `by` cells: a thin line stays as dark as it is. */
-const extremesOf = (picture: TablePicture, box: CellBox, by: number) => {
+const extremesOf = (picture: TablePicture, box: CellBox, by: number): Extremes => {
   const width = Math.max(1, Math.floor((box.right - box.left) / by));
   const height = Math.max(1, Math.floor((box.bottom - box.top) / by));
   const low = new Uint8Array(width * height);
@@ -46,13 +53,7 @@ const extremesOf = (picture: TablePicture, box: CellBox, by: number) => {
 const SIDE: Mm = 2.2;
 
 /** How much darker a cell is than the paper to both its sides, the best of four directions. */
-const lineStrength = (
-  low: Uint8Array,
-  high: Uint8Array,
-  width: number,
-  height: number,
-  d: number,
-) => {
+const lineStrength = ({ low, high, width, height }: Extremes, d: number): Uint8Array => {
   const strength = new Uint8Array(low.length);
   const ways = [d, d * width, d * width + d, d * width - d];
   for (let y = d; y < height - d; y++) {
@@ -74,7 +75,7 @@ const lineStrength = (
 };
 
 /** How much the grey changes over a cell and its neighbours. */
-const edgeStrength = (low: Uint8Array, high: Uint8Array, width: number, height: number) => {
+const edgeStrength = ({ low, high, width, height }: Extremes): Uint8Array => {
   const strength = new Uint8Array(low.length);
   for (let y = 1; y < height - 1; y++) {
     for (let x = 1; x < width - 1; x++) {
@@ -103,13 +104,11 @@ export const strengthsIn = (
 ): Strengths => {
   const { left, top, step } = picture.window;
   const by = Math.max(1, Math.round(cell / step));
-  const { low, high, width, height } = extremesOf(picture, box, by);
+  const extremes = extremesOf(picture, box, by);
+  const { width, height } = extremes;
   const d = Math.max(1, Math.round(SIDE / (by * step)));
   return {
-    strength:
-      what === "line"
-        ? lineStrength(low, high, width, height, d)
-        : edgeStrength(low, high, width, height),
+    strength: what === "line" ? lineStrength(extremes, d) : edgeStrength(extremes),
     window: {
       left: left + box.left * step,
       top: top + box.top * step,

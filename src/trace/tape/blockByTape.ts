@@ -195,6 +195,30 @@ const sentences = (
   ),
 ];
 
+type Necks = { readonly front: Path; readonly back: Path };
+
+/** Both necklines up to their raglan corners. */
+const necksOf = (tape: TapeMeasures, neckBase: Mm): Necks => {
+  const neckPoint = point(tape.neckHalfWidth, BLOCK.backDrop - tape.backNeckDepth);
+  const depth = neckPoint.y + tape.frontNeckDepth;
+  const { nf1, nf2, nb1, nb2, cornerFront, cornerBack } = BLOCK;
+  return {
+    front: necklineOf(depth, neckPoint, [nf1, nf2], cornerFront * neckBase),
+    back: necklineOf(BLOCK.backDrop, neckPoint, [nb1, nb2], cornerBack * neckBase),
+  };
+};
+
+/** The front raglan must fall by some part of its way across (method 2.3, 7). */
+const tooLevel = ({ raglanDepth }: TapeMeasures, corner: Point, underarm: Point) =>
+  corner.y + BLOCK.scyeLeast * (underarm.x - corner.x) <= underarm.y
+    ? null
+    : faulty(
+        "raglanDepth",
+        asMm(raglanDepth),
+        `The underarm lies ${asMm(raglanDepth)} below the nape and the front raglan begins at ${asMm(corner.y)}: the raglan would run nearly level.`,
+        "Measure the depth from the nape to the underarm, and the front neck depth, again.",
+      );
+
 /**
  * A block from the lengths that a tape gives (mm), solved so that its seams meet; what had to be
  * assumed is told. Refused where a length is out of range or the lengths cannot stand together.
@@ -203,30 +227,10 @@ export const blockByTape = (tape: TapeMeasures): Told<TapeBlock> => {
   const wrong = outOfRange(tape) ?? impossible(tape);
   if (wrong) return wrong;
   const neckBase = BLOCK.neckDiv * Math.max(20, tape.neckHalfWidth - BLOCK.neckOut);
-  const neckPoint = point(tape.neckHalfWidth, BLOCK.backDrop - tape.backNeckDepth);
-  const necks = {
-    front: necklineOf(
-      neckPoint.y + tape.frontNeckDepth,
-      neckPoint,
-      [BLOCK.nf1, BLOCK.nf2],
-      BLOCK.cornerFront * neckBase,
-    ),
-    back: necklineOf(
-      BLOCK.backDrop,
-      neckPoint,
-      [BLOCK.nb1, BLOCK.nb2],
-      BLOCK.cornerBack * neckBase,
-    ),
-  };
+  const necks = necksOf(tape, neckBase);
   const underarm = point(tape.halfWidth, tape.raglanDepth);
-  if (endOf(necks.front).y + BLOCK.scyeLeast * (underarm.x - endOf(necks.front).x) > underarm.y) {
-    return faulty(
-      "raglanDepth",
-      asMm(tape.raglanDepth),
-      `The underarm lies ${asMm(tape.raglanDepth)} below the nape and the front raglan begins at ${asMm(endOf(necks.front).y)}: the raglan would run nearly level.`,
-      "Measure the depth from the nape to the underarm, and the front neck depth, again.",
-    );
-  }
+  const level = tooLevel(tape, endOf(necks.front), underarm);
+  if (level) return level;
   const side = sideOf(underarm, tape.hemHalfWidth, tape.sideLength);
   const front = raglanOf(endOf(necks.front), underarm, side, tape.frontOffsets);
   const back = raglanOf(endOf(necks.back), underarm, side, tape.backOffsets);
@@ -238,12 +242,9 @@ export const blockByTape = (tape: TapeMeasures): Told<TapeBlock> => {
   };
   const { sleeve, rails } = sleeveOf(tape, neckBase, bodies.front, bodies.back);
   const [held] = rails;
-  if (held)
-    return faulty(
-      "sleeve",
-      asMm(tape.sleeveWidth),
-      held.message,
-      "Measure the sleeve's widths and length again.",
-    );
+  if (held) {
+    const cure = "Measure the sleeve's widths and length again.";
+    return faulty("sleeve", asMm(tape.sleeveWidth), held.message, cure);
+  }
   return found({ block: { ...bodies, sleeve }, assumed: sentences(tape, front, back, neckBase) });
 };

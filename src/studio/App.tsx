@@ -1,3 +1,5 @@
+import { useTeaching } from "./classroom/teaching.ts";
+import { Late, late } from "./guide/Late.tsx";
 import { Page } from "./page/Page.tsx";
 import { Doors } from "./shell/Doors.tsx";
 import { DropFile } from "./shell/DropFile.tsx";
@@ -6,17 +8,23 @@ import { KeyList } from "./shell/KeyList.tsx";
 import { Notices } from "./shell/Notices.tsx";
 import { Settled } from "./shell/Settled.tsx";
 import { Spine } from "./shell/Spine.tsx";
+import { useMade } from "./state/made.ts";
 import { useStudio } from "./state/store.ts";
 import { Table } from "./table/Table.tsx";
 import { Tape } from "./tape/Tape.tsx";
 import { useSay } from "./words/say.ts";
 
+const ClassRoom = late(() =>
+  import("./classroom/ClassRoom.tsx").then(({ ClassRoom: room }) => ({ default: room })),
+);
+
 /** Spine, running heads, page, table, tape: in the order in which the focus goes. */
 function Studio() {
   const say = useSay();
   const folded = useStudio((s) => s.pageFolded);
+  const making = useStudio((s) => s.chapter === "making");
   return (
-    <div className={`studio${folded ? " folded" : ""}`}>
+    <div className={`studio${folded ? " folded" : ""}${making ? " making" : ""}`}>
       <a className="skip" href="#page">
         {say("skip.page")}
       </a>
@@ -29,11 +37,18 @@ function Studio() {
   );
 }
 
+/** The class stands in place of the studio while it is shown; the work waits as it was. */
+function InClass() {
+  const made = useMade();
+  return <Late>{made ? <ClassRoom garment={made.garment} /> : null}</Late>;
+}
+
 export function App() {
   const atDoors = useStudio((s) => s.atDoors);
+  const teaching = useTeaching(({ open }) => open);
   return (
     <>
-      {atDoors ? <Doors /> : <Studio />}
+      {atDoors ? <Doors /> : teaching ? <InClass /> : <Studio />}
       <Notices />
       <Settled />
       <KeyList />

@@ -1,70 +1,80 @@
-import { heldBody, type Work } from "../../project/work.ts";
-import { ButtonArt } from "../page/ButtonArt.tsx";
+import { makeFile, useRun } from "../files/exporting.ts";
+import { homePaper } from "../files/exportJob.ts";
+import { Late, late } from "../guide/Late.tsx";
+import { isForChild, withForChild } from "../guide/sewn.ts";
+import { useWakeLock } from "../guide/useWakeLock.ts";
+import { Clause } from "../page/Clause.tsx";
 import { change } from "../state/changes.ts";
-import { printField, usePrint } from "../state/print.ts";
+import { useMade } from "../state/made.ts";
 import { useStudio, work } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
-import { type StepId, stepsOf } from "./makingSteps.ts";
+import { RunNote } from "./RunNote.tsx";
 
-const NONE: readonly string[] = [];
+const MakingSteps = late(() =>
+  import("../guide/MakingSteps.tsx").then(({ MakingSteps: steps }) => ({ default: steps })),
+);
 
-const withSewn = (now: Work, step: StepId, on: boolean): Work => {
-  const { id } = heldBody(now);
-  const others = (now.sewn[id] ?? NONE).filter((done) => done !== step);
-  return { ...now, sewn: { ...now.sewn, [id]: on ? [...others, step] : others } };
-};
+const FILES = ["guide", "handout", "answers"] as const;
 
-function Step({ step, place }: { readonly step: StepId; readonly place: number }) {
+/** The guide and the class's handout as files, to be taken to the machine. */
+function Files() {
   const say = useSay();
-  const p = usePrint();
-  const { allowances, alterations } = useStudio((s) => s.history.present.choices);
-  const done = useStudio((s) => {
-    const now = s.history.present;
-    return (now.sewn[heldBody(now).id] ?? NONE).includes(step);
-  });
-  const text = say(`making.${step}`, {
-    v: printField("vInsert.allowance", alterations.vInsert.allowance, p),
-    raglan: printField("allowances.raglan", allowances.raglan, p),
-    underarm: printField("allowances.underarm", allowances.underarm, p),
-    side: printField("allowances.side", allowances.side, p),
-    bands: printField("allowances.bands", allowances.bands, p),
-  });
+  const paper = useStudio((s) => s.history.present.paper);
+  const working = useRun((run) => run.state === "working");
+  const name = { a4: "A4", letter: "Letter" }[homePaper(paper)];
   return (
-    <div className={`clause${done ? "" : " off"}`}>
-      <button
-        type="button"
-        className="btn"
-        role="switch"
-        aria-checked={done}
-        aria-label={`${place}, ${say(`making.title.${step}`)}`}
-        onClick={() => change(withSewn(work(), step, !done), () => say("step.sewn"))}
-      >
-        <ButtonArt on={done} />
-      </button>
-      <p className="said">
-        <b className="sn">{place}</b>
-        {text}
-      </p>
-    </div>
+    <>
+      <p className="note filesNote">{say("making.files", { paper: name })}</p>
+      <div className="row">
+        {FILES.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className={kind === "guide" ? "go" : "go quiet"}
+            disabled={working}
+            onClick={() => makeFile(kind)}
+          >
+            {say(`making.${kind}`)}
+          </button>
+        ))}
+      </div>
+      <RunNote />
+    </>
   );
 }
 
+/** Whether the garment is for a child: then the first step warns of cords and small parts. */
+function ForChild() {
+  const say = useSay();
+  const on = useStudio((s) => isForChild(s.history.present));
+  const name = say("making.child");
+  const press = (to: boolean) =>
+    change(withForChild(work(), to), () => say(to ? "step.on" : "step.off", { what: name }));
+  return (
+    <Clause
+      text={say("making.childText")}
+      note={say(on ? "making.childOn" : "making.childOff")}
+      button={{ on, name, press }}
+    />
+  );
+}
+
+/** The order of sewing for this body, step by step. */
 export function Making() {
   const say = useSay();
-  const now = useStudio((s) => s.history.present);
-  const steps = stepsOf(now.choices.alterations.vInsert.on);
-  const done = (now.sewn[heldBody(now).id] ?? NONE).filter((id) => steps.some((s) => s === id));
+  const made = useMade();
+  const awake = useWakeLock();
+  if (!made) return <p className="refuse">{say("block.none")}</p>;
   return (
-    <div className="tight">
+    <div className="making">
+      {awake ? <p className="note">{say("making.awake")}</p> : null}
       <div className="clauses">
-        {steps.map((step, i) => (
-          <Step key={step} step={step} place={i + 1} />
-        ))}
+        <ForChild />
       </div>
-      <p className="note">
-        {say("making.done", { done: done.length, all: steps.length })} {say("making.needle")}
-      </p>
-      <p className="caution">{say("making.caution")}</p>
+      <Late>
+        <MakingSteps garment={made.garment} />
+      </Late>
+      <Files />
     </div>
   );
 }

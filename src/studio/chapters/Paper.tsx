@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from "react";
 import type { Check } from "../../checks/check.ts";
 import type { Made } from "../../project/make.ts";
-import { makeFile, openStops, stopFile, useRun } from "../files/exporting.ts";
+import { makeFile, openStops, useRun } from "../files/exporting.ts";
 import { Clause } from "../page/Clause.tsx";
 import { DateSlot } from "../page/DateSlot.tsx";
 import { change } from "../state/changes.ts";
@@ -11,6 +11,7 @@ import { useStudio, work } from "../state/store.ts";
 import { checkName } from "../tape/checkWords.ts";
 import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
+import { RunNote } from "./RunNote.tsx";
 
 const LEAST_REASON = 3;
 
@@ -46,38 +47,6 @@ function Signing({ check }: { readonly check: Check }) {
         </button>
       </div>
     </form>
-  );
-}
-
-/** What became of the file that was asked for. */
-function RunNote() {
-  const say = useSay();
-  const run = useRun();
-  if (run.state === "idle") return null;
-  if (run.state === "working") {
-    const { file, phase, share } = run;
-    return (
-      <div className="refuse" role="status">
-        {say("paper.working", { file, phase: say(`paper.phase.${phase}`) })}
-        <progress value={share} max={1} aria-label={file} />
-        <button type="button" className="plainLink" onClick={stopFile}>
-          {say("paper.cancel")}
-        </button>
-      </div>
-    );
-  }
-  const text = {
-    made: () =>
-      run.state === "made"
-        ? say(run.kind === "pdf" ? "paper.after" : "paper.made", { file: run.file })
-        : "",
-    stopped: () => say("paper.cancelled"),
-    failed: () => (run.state === "failed" ? say("paper.failed", { why: run.why }) : ""),
-  }[run.state]();
-  return (
-    <p className="refuse" role="status" data-run={run.state}>
-      {text}
-    </p>
   );
 }
 

@@ -1,12 +1,19 @@
 import { create } from "zustand";
 import type { Check } from "../../checks/check.ts";
 import { bodyOf, heldBody } from "../../project/work.ts";
+import { isForChild } from "../guide/sewn.ts";
 import { bodyName } from "../state/changes.ts";
 import { blockOf, drawnOf } from "../state/made.ts";
-import { work } from "../state/store.ts";
+import { studio, work } from "../state/store.ts";
 import { say } from "../words/say.ts";
 import { download, fileName } from "./download.ts";
-import type { ExportAnswer, ExportJob, ExportKind, ExportPhase } from "./exportJob.ts";
+import {
+  type ExportAnswer,
+  type ExportJob,
+  type ExportKind,
+  type ExportPhase,
+  isHome,
+} from "./exportJob.ts";
 
 /** What the page says of a file that is being made. */
 export type Run =
@@ -30,18 +37,17 @@ const TYPES: Readonly<Record<ExportKind, { ending: string; type: string }>> = {
   pdf: { ending: ".pdf", type: "application/pdf" },
   svg: { ending: ".svg", type: "image/svg+xml" },
   dxf: { ending: ".dxf", type: "application/dxf" },
-  report: { ending: ".json", type: "application/json" },
+  report: { ending: "-report.json", type: "application/json" },
+  guide: { ending: "-guide.pdf", type: "application/pdf" },
+  handout: { ending: "-handout.pdf", type: "application/pdf" },
+  answers: { ending: "-answers.pdf", type: "application/pdf" },
 };
 
 /** Stops that are neither mended nor signed for: no file is made over them. */
 export const openStops = (checks: readonly Check[], signed: Readonly<Record<string, string>>) =>
   checks.filter(({ id, verdict }) => verdict === "stop" && signed[id] === undefined);
 
-const nameOf = (kind: ExportKind): string => {
-  const { ending } = TYPES[kind];
-  const part = kind === "report" ? `-${"report"}` : "";
-  return fileName(`${bodyName(work())}${part}`, ending);
-};
+const nameOf = (kind: ExportKind): string => fileName(bodyName(work()), TYPES[kind].ending);
 
 const end = (): void => {
   worker?.terminate();
@@ -67,7 +73,8 @@ export const makeFile = (kind: ExportKind): void => {
   const now = work();
   const body = bodyOf(heldBody(now));
   const { made } = drawnOf(now);
-  if (!body || !made || openStops(made.checks, now.signed).length > 0) return;
+  if (!body || !made) return;
+  if (!isHome(kind) && openStops(made.checks, now.signed).length > 0) return;
   end();
   const file = nameOf(kind);
   const job: ExportJob = {
@@ -77,6 +84,8 @@ export const makeFile = (kind: ExportKind): void => {
     block: blockOf(now),
     paper: now.paper,
     date: now.date,
+    language: studio().language,
+    isChild: isForChild(now),
   };
   show({ state: "working", file, phase: "start", share: 0.05 });
   worker = new Worker(new URL("./exportWorker.ts", import.meta.url), { type: "module" });

@@ -1,3 +1,4 @@
+import { ShowInClass } from "../classroom/ShowInClass.tsx";
 import { copyLink } from "../files/linking.ts";
 import { saveCopy } from "../files/saving.ts";
 import { put } from "../state/store.ts";
@@ -11,6 +12,7 @@ export function Foot() {
   const say = useSay();
   return (
     <div className="foot">
+      <ShowInClass />
       <OpenFile text={say("spine.open")} />
       <button type="button" onClick={saveCopy}>
         {say("spine.save")}

@@ -1,3 +1,4 @@
+import { isTeaching } from "../classroom/teaching.ts";
 import { saveCopy } from "../files/saving.ts";
 import { redo, turnBody, undo } from "../state/changes.ts";
 import { goTo, goToNumber } from "../state/going.ts";
@@ -98,7 +99,7 @@ const pressOf = (event: KeyboardEvent): Press | undefined => {
 
 export const startKeys = (): void => {
   addEventListener("keydown", (event) => {
-    if (event.defaultPrevented || studio().atDoors) return;
+    if (event.defaultPrevented || studio().atDoors || isTeaching()) return;
     const press = pressOf(event);
     if (!press) return;
     event.preventDefault();

@@ -1,4 +1,5 @@
 import { useRef } from "react";
+import { Late, late } from "../guide/Late.tsx";
 import { blockOf, useMade } from "../state/made.ts";
 import { usePrint } from "../state/print.ts";
 import { useStudio } from "../state/store.ts";
@@ -6,13 +7,18 @@ import { useSay } from "../words/say.ts";
 import { Board } from "./Board.tsx";
 import { FactsView } from "./FactsView.tsx";
 import { Ground } from "./Ground.tsx";
-import { MakingPictures } from "./MakingPictures.tsx";
 import { PaperTable } from "./PaperTable.tsx";
 import { ScaleBar } from "./ScaleBar.tsx";
 import { Tapes } from "./Tapes.tsx";
 import { Tools } from "./Tools.tsx";
 import { useSize } from "./useSize.ts";
 import type { Size } from "./view.ts";
+
+const MakingPictures = late(() =>
+  import("../guide/MakingPictures.tsx").then(({ MakingPictures: pictures }) => ({
+    default: pictures,
+  })),
+);
 
 /** Bare pattern paper: nothing can be drafted yet. */
 function Empty({ size }: { readonly size: Size }) {
@@ -40,7 +46,13 @@ function OnTable({ size }: { readonly size: Size }) {
   if (chapter === "measures") return <Tapes size={size} />;
   if (!made) return <Empty size={size} />;
   if (chapter === "paper") return <PaperTable made={made} size={size} />;
-  if (chapter === "making") return <MakingPictures garment={made.garment} size={size} />;
+  if (chapter === "making") {
+    return (
+      <Late>
+        <MakingPictures garment={made.garment} size={size} />
+      </Late>
+    );
+  }
   return (
     <>
       {reading ? (

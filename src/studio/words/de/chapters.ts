@@ -1,4 +1,5 @@
 import type { chapters as en } from "../en/chapters.ts";
+import { making } from "./making.ts";
 
 export const chapters: Readonly<Record<keyof typeof en, string>> = {
   "chapter.measures": "Maße",
@@ -190,29 +191,5 @@ export const chapters: Readonly<Record<keyof typeof en, string>> = {
   "turn.vNote": "Die Zugabe des Vorderteils bis 1 mm vor die Spitze einschneiden.",
   "turn.notches":
     "Knipse stehen, wo Partner sich treffen: einer am vorderen Raglan, zwei am hinteren, je einer an Seite und Unterarm. Das Halsbündchen hat acht Marken, Ärmel- und Saumbündchen vier.",
-  "making.done": "{done} von {all} genäht.",
-  "making.1":
-    "Die Spitze des V am Vorderteil mit kleinen Stichen sichern und bis zu ihr einschneiden.",
-  "making.2": "Den V-Einsatz einnähen, jede Seite von oben zur Spitze. Zugabe {v}.",
-  "making.3": "Jeden Ärmel an das Vorderteil nähen, ein Knips auf einen Knips. Zugabe {raglan}.",
-  "making.4": "Jeden Ärmel an das Rückenteil nähen, zwei Knipse auf zwei. Zugabe {raglan}.",
-  "making.5":
-    "Unterarm und Seite in einem nähen, vom Ärmelende zum Saum. Zugaben {underarm} und {side}.",
-  "making.6":
-    "Das Halsbündchen zum Ring schließen, falten, seine acht Marken auf die des Ausschnitts setzen und von Marke zu Marke gleichmäßig dehnen. Zugabe {bands}.",
-  "making.7":
-    "Jedes Ärmelbündchen schließen, falten, vierteln und an das Ärmelende dehnen. Zugabe {bands}.",
-  "making.8":
-    "Das Saumbündchen schließen, falten, vierteln und an den Saum dehnen. Zugabe {bands}.",
-  "making.title.1": "V sichern",
-  "making.title.2": "V-Einsatz einnähen",
-  "making.title.3": "Ärmel an das Vorderteil",
-  "making.title.4": "Ärmel an das Rückenteil",
-  "making.title.5": "Unterarm und Seite",
-  "making.title.6": "Halsbündchen",
-  "making.title.7": "Ärmelbündchen",
-  "making.title.8": "Saumbündchen",
-  "making.needle": "Overlock oder schmaler Zickzack, Jerseynadel: gängige Praxis, ohne Quelle.",
-  "making.caution":
-    "Finger weg von der Nadel und aus dem Dampf des Bügeleisens. Nadeln nachzählen. Bündchen flach abkühlen lassen, bevor es bewegt wird. Keine Kordel am Hals von Kinderkleidung; beachten Sie das Recht dort, wo sie getragen wird.",
+  ...making,
 };

@@ -1,3 +1,5 @@
+import { making } from "./making.ts";
+
 /** The chapters after Measures: names, leads, sentences and the notes under them. */
 export const chapters = {
   "chapter.measures": "Measures",
@@ -185,27 +187,5 @@ export const chapters = {
   "turn.vNote": "Snip the front’s turning to within 1 mm of the point.",
   "turn.notches":
     "Notches stand where partners meet: one on the front raglan, two on the back, one on side and underarm. The neckband has eight marks, cuffs and hem band four.",
-  "making.done": "{done} of {all} sewn.",
-  "making.1": "Stay the point of the V on the front with a line of small stitches, and snip to it.",
-  "making.2": "Sew the V-insert in, each side from the top to the point. Turning {v}.",
-  "making.3":
-    "Sew each sleeve to the front along the raglan, one notch to one notch. Turning {raglan}.",
-  "making.4": "Sew each sleeve to the back, two notches to two. Turning {raglan}.",
-  "making.5": "Sew underarm and side in one, sleeve end to hem. Turnings {underarm} and {side}.",
-  "making.6":
-    "Join the neckband in a ring, fold it, set its eight marks to the neckline’s and stretch it evenly from mark to mark. Turning {bands}.",
-  "making.7":
-    "Join each cuff, fold it, quarter it and stretch it to the sleeve end. Turning {bands}.",
-  "making.8": "Join the hem band, fold it, quarter it and stretch it to the hem. Turning {bands}.",
-  "making.title.1": "Stay the V",
-  "making.title.2": "Sew in the V-insert",
-  "making.title.3": "Sleeves to the front",
-  "making.title.4": "Sleeves to the back",
-  "making.title.5": "Underarm and side in one",
-  "making.title.6": "Neckband",
-  "making.title.7": "Cuffs",
-  "making.title.8": "Hem band",
-  "making.needle": "Overlock or a narrow zigzag, ballpoint needle: common practice, no source.",
-  "making.caution":
-    "Keep fingers clear of the needle and out of the iron’s steam. Count pins back. Let rib cool flat before it is moved. No drawcord at the neck of a child’s garment; follow the law where it is worn.",
+  ...making,
 } as const;

@@ -1,0 +1,89 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import type { Garment } from "../../bands/garment.ts";
+import { lesson } from "../../guide/lesson.ts";
+import { useWakeLock } from "../guide/useWakeLock.ts";
+import { useSize } from "../table/useSize.ts";
+import { useSay } from "../words/say.ts";
+import { ClassFoot, ClassHead } from "./ClassBars.tsx";
+import { ClassDrawing } from "./ClassDrawing.tsx";
+import { ClassWords } from "./ClassWords.tsx";
+import { CLASS_START, type ClassState, changeOfKey } from "./classKeys.ts";
+import { PointerRing } from "./PointerRing.tsx";
+import { leaveClass } from "./teaching.ts";
+
+type Change = (state: ClassState, last: number) => ClassState;
+
+/** More questions than this take more of the page. */
+const MUCH = 2;
+
+/** Space on a button presses the button, and nothing else. */
+const isForButton = ({ key, target }: KeyboardEvent): boolean =>
+  (key === " " || key === "Enter") && target instanceof HTMLButtonElement;
+
+/** The whole page is the class's: the teacher's keys work wherever the focus is. */
+const useClassKeys = (turn: (change: Change) => void): void => {
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      if (event.ctrlKey || event.metaKey || event.altKey || isForButton(event)) return;
+      const change = changeOfKey(event.key);
+      if (event.key === "Escape") leaveClass();
+      else if (change) turn(change);
+      else return;
+      event.preventDefault();
+    };
+    addEventListener("keydown", press);
+    return () => removeEventListener("keydown", press);
+  }, [turn]);
+};
+
+/** Left again, the focus goes back to what opened the class. */
+const useFocusBack = (): void => {
+  useEffect(
+    () => () => {
+      requestAnimationFrame(() => {
+        const openers = [...document.querySelectorAll<HTMLElement>("[data-opens-class]")];
+        openers.find((opener) => opener.offsetParent !== null)?.focus();
+      });
+    },
+    [],
+  );
+};
+
+/** The step-through for a projector: one alteration at a time. */
+export function ClassRoom({ garment }: { readonly garment: Garment }) {
+  const say = useSay();
+  const steps = useMemo(() => lesson(garment), [garment]);
+  const [state, setState] = useState(CLASS_START);
+  const last = steps.length - 1;
+  const turn = useCallback((change: Change) => setState((was) => change(was, last)), [last]);
+  const room = useRef<HTMLDivElement>(null);
+  const size = useSize(room);
+  useClassKeys(turn);
+  useFocusBack();
+  useWakeLock();
+  const step = steps[state.at];
+  if (!step) return null;
+  return (
+    <main
+      className={`classRoom${step.questions.length > MUCH ? " asksMuch" : ""}`}
+      data-theme="projector"
+      data-ground={state.black ? "black" : "white"}
+      aria-label={say("class.name")}
+    >
+      <ClassHead steps={steps} state={state} turn={turn} />
+      <ClassWords step={step} state={state} />
+      <div ref={room} className="classTable">
+        {size.width > 0 ? (
+          <ClassDrawing step={step} plays={state.plays} numbers={state.numbers} size={size} />
+        ) : null}
+      </div>
+      <ClassFoot steps={steps} state={state} turn={turn} />
+      {state.blank ? (
+        <p className="classBlank" role="status">
+          <span className="vh">{say("class.blank")}</span>
+        </p>
+      ) : null}
+      <PointerRing />
+    </main>
+  );
+}

@@ -1,0 +1,14 @@
+import { useMade } from "../state/made.ts";
+import { useSay } from "../words/say.ts";
+import { showInClass } from "./teaching.ts";
+
+/** Opens the step-through; without a garment there is nothing to show. */
+export function ShowInClass() {
+  const say = useSay();
+  const made = useMade();
+  return (
+    <button type="button" data-opens-class disabled={!made} onClick={showInClass}>
+      {say("class.show")}
+    </button>
+  );
+}

@@ -1,0 +1,141 @@
+import { expect, type Page, test } from "@playwright/test";
+import { openChoir, watchFaults } from "./support.ts";
+
+type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
+
+const findings = async (page: Page): Promise<readonly string[]> => {
+  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
+  const found: readonly Finding[] = await page.evaluate(
+    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
+  );
+  return found.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
+  );
+};
+
+test.use({ viewport: { width: 1280, height: 720 } });
+
+const opener = (page: Page) => page.getByRole("button", { name: "Show in class" }).first();
+const stepWord = (page: Page) => page.locator("[data-class-step]");
+const share = (page: Page) => page.locator(".classDrawing");
+
+/** By keys alone: the button is reached by the keyboard as well. */
+const openClass = async (page: Page): Promise<void> => {
+  await openChoir(page);
+  await opener(page).focus();
+  await page.keyboard.press("Enter");
+  await expect(stepWord(page)).toHaveText("Step 1 of 7");
+};
+
+const press = async (page: Page, key: string, step: string): Promise<void> => {
+  await page.keyboard.press(key);
+  await expect(stepWord(page)).toHaveText(step);
+};
+
+test("the whole lesson by keys alone, and back to where it was opened", async ({ page }) => {
+  const faults = watchFaults(page);
+  await openClass(page);
+  await press(page, "ArrowLeft", "Step 1 of 7");
+  await press(page, "ArrowRight", "Step 2 of 7");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Side seams");
+  await press(page, " ", "Step 3 of 7");
+  await press(page, "PageDown", "Step 4 of 7");
+  await press(page, "ArrowDown", "Step 5 of 7");
+  await press(page, "ArrowUp", "Step 4 of 7");
+  await press(page, "End", "Step 7 of 7");
+  await press(page, " ", "Step 7 of 7");
+  await press(page, "Home", "Step 1 of 7");
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("heading", { level: 1, name: "Alterations" })).toBeVisible();
+  await expect(opener(page)).toBeFocused();
+  expect(faults).toEqual([]);
+});
+
+test("N hides what the class works out, A shows the answers until the next step", async ({
+  page,
+}) => {
+  await openClass(page);
+  await press(page, "ArrowRight", "Step 2 of 7");
+  await press(page, "ArrowRight", "Step 3 of 7");
+  await expect(page.locator(".classWhy")).toContainText("; 25.4");
+  expect(await page.locator(".classNumber").count()).toBeGreaterThan(0);
+  await page.keyboard.press("n");
+  await expect(page.locator(".classNumber")).toHaveCount(0);
+  await expect(page.locator(".classWhy")).toContainText("; ____");
+  await expect(page.locator("[data-answer]")).toHaveCount(0);
+  await page.keyboard.press("a");
+  await expect(page.locator("[data-answer]").last()).toHaveText(
+    /^76\.2.mm − 50\.8.mm = 25\.4.mm$/u,
+  );
+  await press(page, "ArrowRight", "Step 4 of 7");
+  await expect(page.locator("[data-answer]")).toHaveCount(0);
+});
+
+test("L gives a black ground, B a blank, R moves the drawing again", async ({ page }) => {
+  await openClass(page);
+  await press(page, "ArrowRight", "Step 2 of 7");
+  await expect(share(page)).toHaveAttribute("data-share", "1");
+  await page.keyboard.press("r");
+  await expect(share(page)).not.toHaveAttribute("data-share", "1");
+  await expect(share(page)).toHaveAttribute("data-share", "1");
+  await page.keyboard.press("l");
+  await expect(page.locator(".classRoom")).toHaveCSS("background-color", "rgb(0, 0, 0)");
+  await page.keyboard.press("b");
+  await expect(page.locator(".classBlank")).toBeVisible();
+  await page.keyboard.press("b");
+  await expect(page.locator(".classBlank")).toHaveCount(0);
+});
+
+test("with reduced motion the new line stands at once", async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await openClass(page);
+  const shares: string[] = [];
+  await page.exposeFunction("shareSeen", (seen: string) => shares.push(seen));
+  await page.evaluate(
+    "new MutationObserver(() => shareSeen(document.querySelector('.classDrawing').dataset.share)).observe(document.querySelector('.classDrawing'), { attributes: true, attributeFilter: ['data-share'] })",
+  );
+  await press(page, "ArrowRight", "Step 2 of 7");
+  await expect(share(page)).toHaveAttribute("data-share", "1");
+  expect(shares.filter((seen) => seen !== "1")).toEqual([]);
+});
+
+test("the ring stays where the pointer was left", async ({ page }) => {
+  await openClass(page);
+  await page.mouse.move(700, 300);
+  await page.mouse.move(720, 320);
+  await press(page, "ArrowRight", "Step 2 of 7");
+  const box = await page.locator(".pointerRing").boundingBox();
+  expect((box?.x ?? 0) + (box?.width ?? 0) / 2).toBeCloseTo(720, 0);
+  expect((box?.y ?? 0) + (box?.height ?? 0) / 2).toBeCloseTo(320, 0);
+});
+
+test("every step, questions answered, stands on the page without scrolling", async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await openClass(page);
+  for (let i = 1; i <= 7; i++) {
+    await page.keyboard.press("a");
+    const over = await page
+      .locator(".classWords")
+      .evaluate((words) => words.scrollHeight - words.clientHeight);
+    expect(over, `step ${i}`).toBeLessThanOrEqual(1);
+    await page.keyboard.press("ArrowRight");
+  }
+});
+
+test("no body is named: measures are private", async ({ page }) => {
+  await openChoir(page);
+  const who = await page.locator(".headR .who").textContent();
+  await opener(page).click();
+  await expect(stepWord(page)).toBeVisible();
+  await expect(page.locator(".classRoom")).not.toContainText(who?.slice(0, 8) ?? "?");
+});
+
+test("axe finds nothing, on white and on black", async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await openClass(page);
+  await press(page, "ArrowRight", "Step 2 of 7");
+  await page.keyboard.press("a");
+  expect(await findings(page), "white").toEqual([]);
+  await page.keyboard.press("l");
+  expect(await findings(page), "black").toEqual([]);
+});

@@ -147,3 +147,21 @@ test("400 % zoom: one leaf, nothing to scroll sideways", async ({ page }) => {
   });
   expect(wider).toBeLessThanOrEqual(0);
 });
+
+test("in German the checks and the doubts speak German", async ({ page }) => {
+  await openChoir(page);
+  await page.getByLabel("Language").first().selectOption("de");
+  await expect(page.getByRole("heading", { level: 1, name: "Änderungen" })).toBeVisible();
+  await page.locator('[data-word="vInsert.method"]').selectOption("cut-away");
+  await page.locator('[data-check="v-insert-match"]').click();
+  const card = page.locator(".card");
+  await expect(card).toContainText(/Das V im Vorderteil .* auseinander; die Grenze ist 0,5.mm\./u);
+  await expect(card).not.toContainText(/\b(?:the|apart|limit)\b/u);
+  await page.keyboard.press("Escape");
+  await page.locator('.chapter[aria-label="Maße"]').click();
+  await page.locator('main [data-field="measures.wrist"]').fill("240");
+  await page.keyboard.press("Enter");
+  await expect(page.locator(".doubt").first()).toHaveText(
+    /^Handgelenk: 240.mm\. .*noch einmal messen\.?/iu,
+  );
+});

@@ -68,6 +68,10 @@ const everything = (): readonly Met[] => {
       bodyWith({ chest: 700, scyeDepth: 100 }),
       choicesOf({ neckline: { on: true, widen: 80 } }),
     ),
+    ...meet(
+      bodyWith({}),
+      choicesOf({ neckline: { on: true, lowerFront: 200, lowerBack: 200 }, raiseHem: { by: 300 } }),
+    ),
     ...forced(),
     ...some.flatMap(([measures, choices]) => meet({ id: "any", measures }, choices)),
   ];

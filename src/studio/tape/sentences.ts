@@ -3,8 +3,8 @@ import type { Garment } from "../../bands/garment.ts";
 import type { Check } from "../../checks/check.ts";
 import { LIMITS } from "../../checks/data/limits.ts";
 import { BLOCK } from "../../drafting/data/blockConstants.ts";
+import type { FinishedPieces, Measured } from "../../drafting/finishedPieces.ts";
 import type { Body } from "../../drafting/measures.ts";
-import type { SeamId } from "../../drafting/seams.ts";
 import { bodyOf, heldBody } from "../../project/work.ts";
 import { useMade } from "../state/made.ts";
 import { usePrint } from "../state/print.ts";
@@ -34,13 +34,13 @@ const cured =
   (cure: SentenceKey): Tell =>
   () => ({ cure });
 
+type Sewn = (finished: FinishedPieces) => readonly [one: Measured, other: Measured];
+
 const seam =
-  (id: SeamId, cure: SentenceKey): Tell =>
-  ({ seams }, _, { print }) => {
-    const found = seams.find((one) => one.id === id);
-    if (!found) return { said: "said.other" };
-    const one = print.full(found.lengthA - found.ease);
-    return { slots: { one, other: print.full(found.lengthB) }, cure };
+  (cure: SentenceKey, sewn: Sewn): Tell =>
+  ({ finished }, _, { print }) => {
+    const [one, other] = sewn(finished);
+    return { slots: { one: print.full(one.length), other: print.full(other.length) }, cure };
   };
 
 const insert: Tell = ({ finished }, _, { print }) => {
@@ -90,10 +90,19 @@ const holds =
 
 /** One for every check: a check without its sentence does not compile. */
 const TELLS: Readonly<Record<CheckId, Tell>> = {
-  "raglan-front-match": seam("raglan-front", "cure.raglan-front-match"),
-  "raglan-back-match": seam("raglan-back", "cure.raglan-back-match"),
-  "side-match": seam("side", "cure.side-match"),
-  "underarm-match": seam("underarm", "cure.underarm-match"),
+  "raglan-front-match": seam("cure.raglan-front-match", ({ front, sleeve }) => [
+    front.raglan,
+    sleeve.raglanFront,
+  ]),
+  "raglan-back-match": seam("cure.raglan-back-match", ({ back, sleeve }) => [
+    back.raglan,
+    sleeve.raglanBack,
+  ]),
+  "side-match": seam("cure.side-match", ({ front, back }) => [front.side, back.side]),
+  "underarm-match": seam("cure.underarm-match", ({ sleeve }) => [
+    sleeve.underarmFront,
+    sleeve.underarmBack,
+  ]),
   "v-insert-match": insert,
   "neckline-turn": cured("cure.neckline-turn"),
   "underarm-turn": cured("cure.underarm-turn"),

@@ -80,7 +80,7 @@ const sheetsOf = ({ paper, count, width, height, pages, placements }: Sheets) =>
 });
 
 /** `report.json` as a value (contract). All lengths in mm; numbers to six decimals. */
-export const reportOf = ({ body, garment, checks }: ReportSubject, sheets: Sheets) => ({
+const reportOf = ({ body, garment, checks }: ReportSubject, sheets: Sheets) => ({
   format: "ribwright-report",
   version: 1,
   unit: "mm",

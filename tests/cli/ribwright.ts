@@ -70,7 +70,7 @@ export const tableOf = (count: number): string =>
     ...Array.from({ length: count }, (_, i) => `b${i},${1600 + (i % 200)},${900 + i / 10},1010`),
   ].join("\n");
 
-export const BODY = { id: "ada", measures: { chest: 960, height: 1660 } };
+const BODY = { id: "ada", measures: { chest: 960, height: 1660 } };
 export const bodyFile = (): string => file("body.json", JSON.stringify(BODY));
 
 /** What no maker may ever be shown. */

@@ -155,13 +155,13 @@ export const toldNumbers = (numbers: readonly LessonNumber[]): readonly LessonNu
 const BESIDE = 20;
 
 /**
- * How far outside a piece a number stands. Where a V is cut, the old corner stands outside: its
- * two numbers go inside, one beside the other.
+ * How far outside a piece a number stands. Where a V is cut, the old corner stands outside: the V's
+ * number goes inside, and the neckline's keeps clear of the corner.
  */
 const outside = ({ after }: Pick<Placed, "after">, { edge }: LessonNumber): number => {
   const hasV = after.lines.some(({ name }) => name === "v");
   if (!hasV || (edge !== "v" && edge !== "neckline")) return BESIDE;
-  return edge === "v" ? -2.3 * BESIDE : -BESIDE;
+  return edge === "v" ? -BESIDE : 1.7 * BESIDE;
 };
 
 /** The way of a line at its number: from a little before it to a little after. */

@@ -2,7 +2,11 @@ import { useMemo, useState } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import { assumedSentences, clothSentences } from "../../guide/clothWords.ts";
 import { tell } from "../../guide/words/tell.ts";
-import { clothNeeded, type Needed } from "../../lay/clothNeeded.ts";
+import {
+  type ClothNeeded as ClothNeededSum,
+  clothNeeded,
+  type Needed,
+} from "../../lay/clothNeeded.ts";
 import { BODY_WIDTHS, RIB_WIDTHS } from "../../lay/data/clothWidths.ts";
 import { Clause } from "../page/Clause.tsx";
 import { usePrint } from "../state/print.ts";
@@ -40,8 +44,6 @@ function Choice({ name, label, value, options, set }: ChoiceProps) {
 /** Most often sold, of the widths that are reckoned with. In mm; common practice, no source. */
 const FIRST = { width: "1500", laid: "folded", rib: "1000" } as const;
 
-const LAID = ["opened", "folded"] as const;
-
 /** How much is bought of each, in words. */
 const useResult = (body: Needed | undefined, rib: Needed | undefined): string => {
   const say = useSay();
@@ -51,67 +53,73 @@ const useResult = (body: Needed | undefined, rib: Needed | undefined): string =>
   return say("cloth.neededBoth", { body: buy(body), rib: buy(rib) });
 };
 
+type Chosen = Readonly<Record<keyof typeof FIRST, string>>;
+type Choose = (name: keyof typeof FIRST) => (value: string) => void;
+
+/** The sentence's three words: width and lay of the cloth, width of the rib. */
+const useChoices = (chosen: Chosen, ways: readonly Needed["laid"][], choose: Choose) => {
+  const say = useSay();
+  const p = usePrint();
+  const widths = (list: typeof BODY_WIDTHS) =>
+    list.map(({ width }) => ({ value: `${width}`, text: p.full(width) }));
+  const laid = { opened: say("cloth.neededOpened"), folded: say("cloth.neededFolded") };
+  const choice = (name: keyof typeof FIRST, label: string, options: ChoiceProps["options"]) => (
+    <Choice name={name} label={label} value={chosen[name]} options={options} set={choose(name)} />
+  );
+  return {
+    width: choice("width", say("cloth.neededWidth"), widths(BODY_WIDTHS)),
+    laid: choice(
+      "laid",
+      say("cloth.neededLaid"),
+      ways.map((way) => ({ value: way, text: laid[way] })),
+    ),
+    ribWidth: choice("rib", say("cloth.neededRib"), widths(RIB_WIDTHS)),
+  };
+};
+
+function Assumed({ needed }: { readonly needed: ClothNeededSum }) {
+  const say = useSay();
+  const voice = useVoice();
+  return (
+    <details className="fold assumed">
+      <summary>{say("cloth.neededAssumed")}</summary>
+      <ul>
+        {assumedSentences(needed).map((sentence) => (
+          <li key={tell(voice, sentence)}>{tell(voice, sentence)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 /** How much cloth and rib this garment takes, and what that takes for granted. */
 export function ClothNeeded({ garment }: { readonly garment: Garment }) {
   const say = useSay();
-  const p = usePrint();
   const voice = useVoice();
-  const [{ width, laid, rib }, setChosen] =
-    useState<Readonly<Record<keyof typeof FIRST, string>>>(FIRST);
+  const [chosen, setChosen] = useState<Chosen>(FIRST);
   const needed = useMemo(
-    () => clothNeeded(garment, { body: [Number(width)], rib: [Number(rib)] }),
-    [garment, width, rib],
+    () => clothNeeded(garment, { body: [Number(chosen.width)], rib: [Number(chosen.rib)] }),
+    [garment, chosen.width, chosen.rib],
   );
-  const body = needed.body.find((one) => one.laid === laid) ?? needed.body[0];
+  const body = needed.body.find((one) => one.laid === chosen.laid) ?? needed.body[0];
   const shown = { ...needed, body: body ? [body] : [] };
-  const result = useResult(body, needed.rib[0]);
-  const narrow = clothSentences(shown).filter(({ key }) => key === "cloth.narrow");
-  const set = (name: keyof typeof FIRST) => (value: string) =>
-    setChosen((was) => ({ ...was, [name]: value }));
-  const widths = (list: typeof BODY_WIDTHS) =>
-    list.map((one) => ({ value: `${one.width}`, text: p.full(one.width) }));
-  const laidWords = {
-    opened: say("cloth.neededOpened"),
-    folded: say("cloth.neededFolded"),
-  };
-  const ways = LAID.filter((way) => needed.body.some((one) => one.laid === way));
-  const choice = (name: keyof typeof FIRST, label: string, value: string) => ({
-    name,
-    label,
-    value,
-    set: set(name),
-  });
-  const given = {
-    width: (
-      <Choice {...choice("width", say("cloth.neededWidth"), width)} options={widths(BODY_WIDTHS)} />
-    ),
-    laid: (
-      <Choice
-        {...choice("laid", say("cloth.neededLaid"), body?.laid ?? laid)}
-        options={ways.map((way) => ({ value: way, text: laidWords[way] }))}
-      />
-    ),
-    ribWidth: (
-      <Choice {...choice("rib", say("cloth.neededRib"), rib)} options={widths(RIB_WIDTHS)} />
-    ),
-    result: <b data-cloth-result>{result}</b>,
-  };
+  const choices = useChoices(
+    { ...chosen, laid: body?.laid ?? chosen.laid },
+    needed.body.map(({ laid }) => laid),
+    (name) => (value) => setChosen((was) => ({ ...was, [name]: value })),
+  );
+  const result = <b data-cloth-result>{useResult(body, needed.rib[0])}</b>;
+  const narrow = clothSentences(shown)
+    .filter(({ key }) => key === "cloth.narrow")
+    .map((sentence) => tell(voice, sentence));
   return (
-    <Clause text={say("cloth.needed")} given={given}>
-      {narrow.map((sentence, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: two at most, cloth and rib, in this order
-        <p key={i} className="refuse">
-          {tell(voice, sentence)}
+    <Clause text={say("cloth.needed")} given={{ ...choices, result }}>
+      {narrow.map((sentence) => (
+        <p key={sentence} className="refuse">
+          {sentence}
         </p>
       ))}
-      <details className="fold assumed">
-        <summary>{say("cloth.neededAssumed")}</summary>
-        <ul>
-          {assumedSentences(shown).map((sentence) => (
-            <li key={tell(voice, sentence)}>{tell(voice, sentence)}</li>
-          ))}
-        </ul>
-      </details>
+      <Assumed needed={shown} />
     </Clause>
   );
 }

@@ -1,12 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DEFAULT_CHOICES } from "../../src/drafting/data/defaults.ts";
+import type { Body } from "../../src/drafting/measures.ts";
+import { loadOn } from "../../src/guide/tableTest.ts";
+import { make } from "../../src/project/make.ts";
 import { heldBody, NEW_WORK, withBody } from "../../src/project/work.ts";
 import { choirWork } from "../../src/studio/data/choir.ts";
 import { fieldOf, isField } from "../../src/studio/fields/fields.ts";
 import {
   loadFor,
   recoveryRead,
+  scrapWidth,
   slackRead,
   stretchRead,
 } from "../../src/studio/fields/tableTest.ts";
@@ -20,10 +24,17 @@ import { arranged, type Slot } from "../../src/studio/table/arrange.ts";
 import { FITTED, zoomed } from "../../src/studio/table/view.ts";
 
 const MM = printIn("mm", "en");
+const A_BODY: Body = { id: "ada", measures: { height: 1660, chest: 960 } };
 
 describe("the table test (band mechanics, section 7)", () => {
   test("18 g a mm: 0.34 kg on 19, 0.9 kg on 50", () => {
     expect([loadFor(19), loadFor(50)]).toEqual([340, 900]);
+  });
+  test("the scrap that is hung is as wide as the printed guide's: half the cut height", () => {
+    const { garment } = make(A_BODY, DEFAULT_CHOICES, null);
+    const wide = garment.bands.neckband.cutHeight / 2;
+    expect(scrapWidth(garment)).toBe(wide);
+    expect(Math.abs(loadFor(wide) - loadOn(wide))).toBeLessThan(10);
   });
   test("100 that reads 180 under load stretches by 0.8", () => {
     expect(stretchRead({ loaded: 180, minute: null, hour: null, arc: null })).toBeCloseTo(0.8, 12);

@@ -9,6 +9,7 @@ import {
   MARKED,
   type Readings,
   recoveryRead,
+  scrapWidth,
   slackRead,
   slowReturn,
   stretchedInUse,
@@ -118,10 +119,9 @@ const FIELDS: Readonly<Record<string, Field>> = {
 };
 
 const fixedSlots = (garment: Garment, p: Print): Readonly<Record<string, string>> => {
-  const depth = garment.bands.neckband.finishedDepth;
   return {
     mark: p.full(MARKED),
-    load: `${loadFor(depth)}\u00a0g`,
+    load: `${loadFor(scrapWidth(garment))}\u00a0g`,
     length: p.full(180),
     stretched: p.full(stretchedInUse(garment)),
     radius: p.full(layRadius(garment)),

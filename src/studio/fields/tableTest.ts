@@ -20,6 +20,9 @@ export type Readings = {
   readonly arc: Mm | null;
 };
 
+/** The scrap is cut to the neckband's cut height, so folded it is half of that wide. */
+export const scrapWidth = ({ bands }: Garment): Mm => bands.neckband.cutHeight / 2;
+
 /** The load to be hung on a band folded to this width, in grams, to the nearest 10. */
 export const loadFor = (foldedWidth: Mm): number =>
   Math.round((foldedWidth * GRAMS_PER_MM) / 10) * 10;

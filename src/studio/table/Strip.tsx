@@ -1,6 +1,6 @@
 import type { Garment } from "../../bands/garment.ts";
 import type { Chapter } from "../chapters/chapters.ts";
-import { loadFor } from "../fields/tableTest.ts";
+import { loadFor, scrapWidth } from "../fields/tableTest.ts";
 import { Ladder } from "./Ladder.tsx";
 import { TestPictures } from "./TestPictures.tsx";
 import type { Size } from "./view.ts";
@@ -19,6 +19,6 @@ export function Strip({ chapter, garment, size, height }: Props) {
   const top = size.height - height - ABOVE_RULER;
   if (chapter === "ribs") return <Ladder garment={garment} top={top} width={size.width} />;
   if (chapter !== "cloth") return null;
-  const load = loadFor(garment.bands.neckband.finishedDepth);
+  const load = loadFor(scrapWidth(garment));
   return <TestPictures top={top} width={size.width} load={load} />;
 }

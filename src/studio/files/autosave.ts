@@ -6,6 +6,7 @@ import { begun } from "../state/history.ts";
 import { put, studio, useStudio, work } from "../state/store.ts";
 import { say } from "../words/say.ts";
 import { type Kept, keep, keptNow } from "./keeping.ts";
+import { putAtDoor, takeFromDoor } from "./leaving.ts";
 import { read } from "./reading.ts";
 
 /** Written this long after the last change, so that a drag is one writing; in ms. */
@@ -22,14 +23,25 @@ const workIn = async ({ text }: Kept): Promise<Work | null> => {
   return "work" in found ? found.work : null;
 };
 
+/**
+ * What the page was left with before the database had it. Where the database was written since, it
+ * had it after all, or another window wrote: then nothing is lost there, and this is dropped.
+ */
+const leftBehind = async (kept: Kept | null): Promise<Work | null> => {
+  const left = takeFromDoor();
+  if (!left || left.revision !== (kept?.revision ?? 0)) return null;
+  return workIn(left);
+};
+
 /** Brings back what was kept. What cannot be read is put aside, never written over unseen. */
 const restore = async (): Promise<void> => {
   const kept = await keptNow();
-  if (!kept) return;
-  revision = kept.revision;
-  const found = await workIn(kept);
+  revision = kept?.revision ?? 0;
+  const left = await leftBehind(kept);
+  const found = left ?? (kept ? await workIn(kept) : null);
   if (found) put({ history: begun(found), atDoors: false });
-  else tell(say("file.lostSave"), { urgent: true, aside: kept.text });
+  else if (kept) tell(say("file.lostSave"), { urgent: true, aside: kept.text });
+  if (left) writeNow();
 };
 
 /** Another window wrote: what it wrote is set beside what is here, and the maker chooses. */
@@ -52,6 +64,7 @@ const write = async (): Promise<void> => {
     return;
   }
   revision = outcome.kept.revision;
+  takeFromDoor();
   others?.postMessage(revision);
 };
 
@@ -61,6 +74,13 @@ const writeNow = (): void => {
   clearTimeout(waiting);
   waiting = undefined;
   writing = writing.then(write).catch(noRoom);
+};
+
+/** The page is put away: what is not kept yet is put where it is written at once, then kept. */
+const writeLeaving = (): void => {
+  if (waiting === undefined || studio().conflict) return;
+  putAtDoor(writeProject(work()), revision);
+  writeNow();
 };
 
 /** The other window's work, shown here; undo brings back what was here. */
@@ -102,10 +122,8 @@ export const startAutosave = async (): Promise<void> => {
   });
   // The page may be put away or closed before the pause is over.
   addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden" && waiting !== undefined) writeNow();
+    if (document.visibilityState === "hidden") writeLeaving();
   });
-  addEventListener("pagehide", () => {
-    if (waiting !== undefined) writeNow();
-  });
+  addEventListener("pagehide", writeLeaving);
   if (others) others.onmessage = onOthersWrote;
 };

@@ -3,8 +3,10 @@ import type { Point } from "../geometry/point.ts";
 import type { Cubic, Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
 
-const bend = (a: Point, b: Point, c: Point): number =>
-  Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y);
+const bend = (a: Point, b: Point, c: Point): number => {
+  const [x, y] = [a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y];
+  return Math.sqrt(x * x + y * y);
+};
 
 /**
  * How many equal steps in t keep a cubic's chords within `within` mm of it. A chord strays by at

@@ -21,8 +21,10 @@ export const placedPoint = ({ x, y, turn }: Placement, p: Point): Point => {
   return { x: x + p.x * cos - p.y * sin, y: y + p.x * sin + p.y * cos };
 };
 
-export const placedPath = (placement: Placement, path: Path): Path =>
-  mapPath(path, (p) => placedPoint(placement, p));
+export const placedPath = ({ x, y, turn }: Placement, path: Path): Path => {
+  const [cos, sin] = cosSin(turn);
+  return mapPath(path, (p) => ({ x: x + p.x * cos - p.y * sin, y: y + p.x * sin + p.y * cos }));
+};
 
 /** Where a piece stands. Every piece of a layout has a place. */
 export const placementOf = (

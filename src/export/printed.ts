@@ -1,9 +1,10 @@
+import { splitSegment } from "../geometry/curve.ts";
 import type { Point } from "../geometry/point.ts";
-import type { Path, Segment } from "../geometry/segment.ts";
+import type { Cubic, Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
 import { crossesBox } from "./clip.ts";
 import { flattened } from "./flatten.ts";
-import { type Grid, touched, windowOf } from "./tiles.ts";
+import { firstTouched, type Grid, lastTouched, windowOf } from "./tiles.ts";
 import { grown } from "./word.ts";
 
 /** How true the chords are by which a line is held against a sheet; far finer than it is wide. */
@@ -20,33 +21,51 @@ const ROW = 4096;
 const markChord = ({ grid, found }: Marks, a: Point, b: Point, half: Mm): void => {
   const reach = half + WITHIN;
   const { stepX, stepY, windowWidth, windowHeight } = grid;
-  const [x0, x1] = [Math.min(a.x, b.x) - reach, Math.max(a.x, b.x) + reach];
-  const [y0, y1] = [Math.min(a.y, b.y) - reach, Math.max(a.y, b.y) + reach];
-  const [c0, c1] = touched(x0, x1, stepX, windowWidth);
-  const [r0, r1] = touched(y0, y1, stepY, windowHeight);
-  const surely = c0 === c1 && r0 === r1;
+  const c0 = firstTouched(Math.min(a.x, b.x) - reach, stepX, windowWidth);
+  const c1 = lastTouched(Math.max(a.x, b.x) + reach, stepX);
+  const r0 = firstTouched(Math.min(a.y, b.y) - reach, stepY, windowHeight);
+  const r1 = lastTouched(Math.max(a.y, b.y) + reach, stepY);
+  if (c0 === c1 && r0 === r1) {
+    found.add(r0 * ROW + c0);
+    return;
+  }
   for (let row = r0; row <= r1; row++) {
     for (let column = c0; column <= c1; column++) {
       if (found.has(row * ROW + column)) continue;
       const box = grown(windowOf(grid, row, column), reach);
-      if (surely || crossesBox(a, b, box)) found.add(row * ROW + column);
+      if (crossesBox(a, b, box)) found.add(row * ROW + column);
     }
   }
 };
 
 /** Whether the handles of a cubic lie on one sheet alone, so that the cubic does. */
-const markWhole = (marks: Marks, s: Segment, half: Mm): boolean => {
-  if (s.kind === "line") return false;
-  const { grid, found } = marks;
-  const xs = [s.start.x, s.startHandle.x, s.endHandle.x, s.end.x];
-  const ys = [s.start.y, s.startHandle.y, s.endHandle.y, s.end.y];
-  const [left, right] = [Math.min(...xs) - half, Math.max(...xs) + half];
-  const [top, bottom] = [Math.min(...ys) - half, Math.max(...ys) + half];
-  const [c0, c1] = touched(left, right, grid.stepX, grid.windowWidth);
-  const [r0, r1] = touched(top, bottom, grid.stepY, grid.windowHeight);
-  if (c0 !== c1 || r0 !== r1) return false;
+const markWhole = ({ grid, found }: Marks, s: Cubic, half: Mm): boolean => {
+  const { start: p, startHandle: q, endHandle: r, end: e } = s;
+  const c0 = firstTouched(Math.min(p.x, q.x, r.x, e.x) - half, grid.stepX, grid.windowWidth);
+  if (c0 !== lastTouched(Math.max(p.x, q.x, r.x, e.x) + half, grid.stepX)) return false;
+  const r0 = firstTouched(Math.min(p.y, q.y, r.y, e.y) - half, grid.stepY, grid.windowHeight);
+  if (r0 !== lastTouched(Math.max(p.y, q.y, r.y, e.y) + half, grid.stepY)) return false;
   found.add(r0 * ROW + c0);
   return true;
+};
+
+/** How often a cubic is halved before its chords are looked at one by one. */
+const HALVINGS = 3;
+
+/** Halves that lie on one sheet alone are done at once; only where sheets meet chords are drawn. */
+const markCubic = (marks: Marks, s: Cubic, half: Mm, halvings: number): void => {
+  if (markWhole(marks, s, half + WITHIN)) return;
+  if (halvings > 0) {
+    for (const part of splitSegment(s, 0.5)) {
+      if (part.kind === "cubic") markCubic(marks, part, half, halvings - 1);
+    }
+    return;
+  }
+  let from: Point | null = null;
+  for (const to of flattened([s], WITHIN)) {
+    if (from) markChord(marks, from, to, half);
+    from = to;
+  }
 };
 
 /** Lines in the layout, and half their printed width. */
@@ -57,12 +76,8 @@ export const printedSheets = (lines: readonly WideLine[], grid: Grid): Printed =
   const marks: Marks = { grid, found: new Set() };
   for (const { path, half } of lines) {
     for (const segment of path) {
-      if (markWhole(marks, segment, half)) continue;
-      let from: Point | null = null;
-      for (const to of flattened([segment], WITHIN)) {
-        if (from) markChord(marks, from, to, half);
-        from = to;
-      }
+      if (segment.kind === "line") markChord(marks, segment.start, segment.end, half);
+      else markCubic(marks, segment, half, HALVINGS);
     }
   }
   return (row, column) => marks.found.has(row * ROW + column);

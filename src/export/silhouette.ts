@@ -42,15 +42,18 @@ const rounded = (value: Mm): Mm => Math.round(value * 1e6) / 1e6;
 /** Adds a line to `found` as points close together, turned: x and y of each point in turn. */
 const walk = (found: number[], path: Path, turn: Degrees): void => {
   const [cos, sin] = cosSin(turn);
-  let [fromX, fromY] = [NaN, NaN];
+  let fromX = NaN;
+  let fromY = NaN;
   for (const p of flattened(path, WITHIN)) {
     const x = rounded(p.x * cos - p.y * sin);
     const y = rounded(p.x * sin + p.y * cos);
-    const [dx, dy] = [x - fromX, y - fromY];
+    const dx = x - fromX;
+    const dy = y - fromY;
     const parts = Math.ceil(Math.sqrt(dx * dx + dy * dy) / LONGEST_CHORD);
     for (let i = 1; i < parts; i++) found.push(fromX + (dx * i) / parts, fromY + (dy * i) / parts);
     found.push(x, y);
-    [fromX, fromY] = [x, y];
+    fromX = x;
+    fromY = y;
   }
 };
 
@@ -66,12 +69,16 @@ const stripsOf = (chords: Float64Array, size: Mm, across: 0 | 1): Strips => {
   const low = new Float64Array(count).fill(Infinity);
   const high = new Float64Array(count).fill(-Infinity);
   for (let i = 2; i < chords.length; i += 2) {
-    const [a, b] = [chords[i - 2 + across] ?? 0, chords[i + across] ?? 0];
-    const [c, d] = [chords[i - 1 - across] ?? 0, chords[i + 1 - across] ?? 0];
+    const a = chords[i - 2 + across] ?? 0;
+    const b = chords[i + across] ?? 0;
+    const c = chords[i - 1 - across] ?? 0;
+    const d = chords[i + 1 - across] ?? 0;
+    const least = Math.min(a, b);
+    const most = Math.max(a, b);
     const last = Math.min(count - 1, Math.floor(Math.max(c, d) / STRIP));
     for (let k = Math.min(count - 1, Math.floor(Math.min(c, d) / STRIP)); k <= last; k++) {
-      low[k] = Math.min(low[k] ?? 0, a, b);
-      high[k] = Math.max(high[k] ?? 0, a, b);
+      if (least < (low[k] ?? 0)) low[k] = least;
+      if (most > (high[k] ?? 0)) high[k] = most;
     }
   }
   return { low, high };

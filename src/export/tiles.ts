@@ -42,9 +42,14 @@ export const touched = (
   step: Mm,
   windowSize: Mm,
 ): readonly [first: number, last: number] => [
-  Math.max(0, Math.ceil((from - windowSize) / step)),
-  Math.max(0, Math.floor(to / step)),
+  firstTouched(from, step, windowSize),
+  lastTouched(to, step),
 ];
+
+/** The same, one at a time, where it is asked for every piece of a line. */
+export const firstTouched = (from: Mm, step: Mm, windowSize: Mm): number =>
+  Math.max(0, Math.ceil((from - windowSize) / step));
+export const lastTouched = (to: Mm, step: Mm): number => Math.max(0, Math.floor(to / step));
 
 /** A, B ... Z, AA, AB ... */
 export const rowLetter = (row: number): string =>

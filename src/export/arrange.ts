@@ -65,13 +65,14 @@ const costOf = (table: Table, at: Standing, { grid, columns }: Bench, most: numb
   const last = columns - 1;
   const [shareX, shareY] = [1 / stepX, 1 / stepY];
   const [backX, backY] = [grid.windowWidth + HALF_LINE, grid.windowHeight + HALF_LINE];
-  scratch.fill(0, firstRow(at, grid), lastRow(at, grid) + 1);
+  const end = lastRow(at, grid);
+  for (let r = firstRow(at, grid); r <= end; r++) scratch[r] = 0;
   let cost = 0;
   for (let i = 0; i < points.length; i += 2) {
     const px = (points[i] ?? 0) + at.x;
     const py = (points[i + 1] ?? 0) + at.y;
-    const column = Math.min(last, Math.floor((px + HALF_LINE) * shareX));
-    const row = Math.floor((py + HALF_LINE) * shareY);
+    const column = Math.min(last, ((px + HALF_LINE) * shareX) | 0);
+    const row = ((py + HALF_LINE) * shareY) | 0;
     // In the overlap a point prints on the sheet before as well.
     const bits =
       column > 0 && px < column * stepX - stepX + backX ? 3 << (column - 1) : 1 << column;

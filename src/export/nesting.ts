@@ -16,18 +16,18 @@ const clearance = (still: Strips, moving: Strips, offset: Mm): Mm => {
   const { high } = still;
   const { low } = moving;
   const most = high.length - 1;
+  // All strips are as high, so those beside a strip lie the same number of strips on for each.
+  const before = Math.floor((offset - SAFE_GAP) / STRIP);
+  const beyond = Math.floor((offset + STRIP + SAFE_GAP) / STRIP);
+  const from = Math.max(0, -beyond);
+  const to = Math.min(low.length - 1, most - before);
   let need = -Infinity;
-  for (let i = 0; i < low.length; i++) {
-    const from = offset + i * STRIP - SAFE_GAP;
-    const first = Math.max(0, Math.floor(from / STRIP));
-    const last = Math.min(most, Math.floor((from + STRIP + 2 * SAFE_GAP) / STRIP));
+  for (let i = from; i <= to; i++) {
+    const first = Math.max(0, i + before);
+    const last = Math.min(most, i + beyond);
     let reach = -Infinity;
-    for (let k = first; k <= last; k++) {
-      const to = high[k] ?? 0;
-      if (to > reach) reach = to;
-    }
-    const wanted = reach - (low[i] ?? 0);
-    if (wanted > need) need = wanted;
+    for (let k = first; k <= last; k++) reach = Math.max(reach, high[k] ?? 0);
+    need = Math.max(need, reach - (low[i] ?? 0));
   }
   return need;
 };
@@ -38,6 +38,8 @@ export const slidLeft = (shape: Silhouette, y: Mm, standing: readonly Standing[]
   for (const other of standing) {
     if (y >= other.y + other.shape.height + SAFE_GAP) continue;
     if (other.y >= y + shape.height + SAFE_GAP) continue;
+    // Already past its far side: it cannot be in the way.
+    if (x >= other.x + other.shape.width + SAFE_GAP) continue;
     const need = clearance(other.shape.rows, shape.rows, y - other.y);
     x = Math.max(x, other.x + need + SAFE_GAP);
   }
@@ -50,6 +52,7 @@ export const slidUp = (shape: Silhouette, x: Mm, standing: readonly Standing[]):
   for (const other of standing) {
     if (x >= other.x + other.shape.width + SAFE_GAP) continue;
     if (other.x >= x + shape.width + SAFE_GAP) continue;
+    if (y >= other.y + other.shape.height + SAFE_GAP) continue;
     const need = clearance(other.shape.columns, shape.columns, x - other.x);
     y = Math.max(y, other.y + need + SAFE_GAP);
   }

@@ -15,7 +15,7 @@ const LONGEST_CHORD: Mm = 60;
 export const STRIP: Mm = 20;
 
 /** How far a shape reaches in each strip across it: from `low` to `high`. */
-export type Strips = { readonly low: Float64Array; readonly high: Float64Array };
+export type Strips = { readonly low: readonly Mm[]; readonly high: readonly Mm[] };
 
 /** A piece, turned, as the layout sees it. Coordinates count from its box's upper left corner. */
 export type Silhouette = {
@@ -26,7 +26,7 @@ export type Silhouette = {
   /** From the box's corner to the turned piece's own origin. */
   readonly origin: Point;
   /** Points close together on every line for which paper is needed: x and y in turn. */
-  readonly points: Float64Array;
+  readonly points: readonly Mm[];
   /** Strips one below the other: how far the piece reaches from left to right. */
   readonly rows: Strips;
   /** Strips side by side: how far it reaches from top to bottom. */
@@ -63,12 +63,24 @@ const walkInner = (found: number[], piece: Piece, turn: Degrees): void => {
   for (const { path } of bandCrease(piece)) walk(found, path, turn);
 };
 
-/** `across` says which coordinate is measured in each strip: 0 for x, 1 for y. */
-const stripsOf = (chords: Float64Array, size: Mm, across: 0 | 1): Strips => {
+/** The outline's chords, the first `length` numbers of `chords`, and which way strips lie on them. */
+type Outline = {
+  readonly chords: readonly Mm[];
+  readonly length: number;
+  readonly size: Mm;
+  /** Which coordinate is measured in each strip: 0 for x, 1 for y. */
+  readonly across: 0 | 1;
+};
+
+const stripsOf = ({ chords, length, size, across }: Outline): Strips => {
   const count = Math.max(1, Math.ceil(size / STRIP));
-  const low = new Float64Array(count).fill(Infinity);
-  const high = new Float64Array(count).fill(-Infinity);
-  for (let i = 2; i < chords.length; i += 2) {
+  const low: Mm[] = [];
+  const high: Mm[] = [];
+  for (let k = 0; k < count; k++) {
+    low.push(Infinity);
+    high.push(-Infinity);
+  }
+  for (let i = 2; i < length; i += 2) {
     const a = chords[i - 2 + across] ?? 0;
     const b = chords[i + across] ?? 0;
     const c = chords[i - 1 - across] ?? 0;
@@ -98,15 +110,13 @@ const range = (found: readonly number[], first: 0 | 1): readonly [low: Mm, high:
 export const silhouetteOf = (piece: Piece, turn: Degrees): Silhouette => {
   const found: number[] = [];
   walk(found, piece.cutLine, turn);
-  const outline = found.length;
+  const { length } = found;
   const [[left, right], [top, bottom]] = [range(found, 0), range(found, 1)];
   walkInner(found, piece, turn);
-  const points = new Float64Array(found.length);
   for (let i = 0; i < found.length; i += 2) {
-    points[i] = (found[i] ?? 0) - left;
-    points[i + 1] = (found[i + 1] ?? 0) - top;
+    found[i] = (found[i] ?? 0) - left;
+    found[i + 1] = (found[i + 1] ?? 0) - top;
   }
-  const chords = points.subarray(0, outline);
   const [width, height] = [right - left, bottom - top];
   return {
     piece: piece.name,
@@ -114,8 +124,8 @@ export const silhouetteOf = (piece: Piece, turn: Degrees): Silhouette => {
     width,
     height,
     origin: { x: -left, y: -top },
-    points,
-    rows: stripsOf(chords, height, 0),
-    columns: stripsOf(chords, width, 1),
+    points: found,
+    rows: stripsOf({ chords: found, length, size: height, across: 0 }),
+    columns: stripsOf({ chords: found, length, size: width, across: 1 }),
   };
 };

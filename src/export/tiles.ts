@@ -35,18 +35,7 @@ export const windowOf = (grid: Grid, row: number, column: number): Box => {
   return { left, top, right: left + grid.windowWidth, bottom: top + grid.windowHeight };
 };
 
-/** The first and last column (or row) whose window touches a stretch of the layout. */
-export const touched = (
-  from: Mm,
-  to: Mm,
-  step: Mm,
-  windowSize: Mm,
-): readonly [first: number, last: number] => [
-  firstTouched(from, step, windowSize),
-  lastTouched(to, step),
-];
-
-/** The same, one at a time, where it is asked for every piece of a line. */
+/** The first column (or row) whose window touches a stretch of the layout. */
 export const firstTouched = (from: Mm, step: Mm, windowSize: Mm): number =>
   Math.max(0, Math.ceil((from - windowSize) / step));
 export const lastTouched = (to: Mm, step: Mm): number => Math.max(0, Math.floor(to / step));

@@ -89,13 +89,17 @@ const capOf = (size: SleeveSize, tau: Radians, span: Mm, near: Cap | null): Cap 
 const solveSpan = (size: SleeveSize, tau: Radians, near: Cap | null): Cap => {
   let cap = near;
   const of = (span: Mm): number => {
-    cap = capOf(size, tau, span, cap);
-    return cubicLength(cap.neckEdge) - size.neck;
+    const tried = capOf(size, tau, span, cap);
+    cap = tried;
+    return cubicLength(tried.neckEdge) - size.neck;
   };
   const equation: Equation = { of, low: BLOCK.spanLeast * size.neck, high: size.neck };
   const span = solveNear(equation, near?.span ?? 0.93 * size.neck);
-  const found = capOf(size, tau, span ?? BLOCK.spanElse * size.neck, cap);
-  return span === null ? { ...found, short: true } : found;
+  if (span === null) {
+    return { ...capOf(size, tau, BLOCK.spanElse * size.neck, cap), short: true };
+  }
+  // The root is most often the span tried last, and its cap is there already.
+  return cap?.span === span ? cap : capOf(size, tau, span, cap);
 };
 
 const ROUNDS = 60;

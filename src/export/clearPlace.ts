@@ -1,8 +1,8 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
 import { OVERLAP } from "./data/paper.ts";
-import { type Ink, inkIn } from "./freeSpace.ts";
-import { grown, meets } from "./word.ts";
+import { type Ink, inkBetween } from "./freeSpace.ts";
+import { grown } from "./word.ts";
 
 /** What a box should keep clear of. */
 export type Taken = { readonly ink: Ink; readonly boxes: readonly Box[] };
@@ -13,49 +13,68 @@ const STRIDE: Mm = 2;
 const CLEARANCES: readonly Mm[] = [2.5, 1, 0];
 
 /** How much a box would cover: squares with ink, and other boxes, which weigh more. */
-export const coverOf = ({ ink, boxes }: Taken, box: Box): number =>
-  inkIn(ink, box) + 100 * boxes.filter((other) => meets(other, box)).length;
+export const coverOf = (taken: Taken, { left, top, right, bottom }: Box): number =>
+  coverBetween(taken, left, top, right, bottom);
 
-/** Within a sheet's window, less the strips in which it overlaps its neighbours. */
-const roomIn = (window: Box): Box => grown(window, -OVERLAP);
-
-/** From the upper left, row by row. */
-export function* fromUpperLeft(window: Box, width: Mm, height: Mm): Generator<Box> {
-  const room = roomIn(window);
-  for (let top = room.top; top + height <= room.bottom; top += STRIDE) {
-    for (let left = room.left; left + width <= room.right; left += STRIDE) {
-      yield { left, top, right: left + width, bottom: top + height };
-    }
+/** The same, given by the box's sides: it is asked for thousands of places, and no box is made. */
+const coverBetween = ({ ink, boxes }: Taken, left: Mm, top: Mm, right: Mm, bottom: Mm): number => {
+  let met = 0;
+  for (const box of boxes) {
+    if (box.left < right && left < box.right && box.top < bottom && top < box.bottom) met++;
   }
-}
+  return inkBetween(ink, left, top, right, bottom) + 100 * met;
+};
 
-/** From the lower right, row by row. */
-export function* fromLowerRight(
-  window: Box,
-  width: Mm,
-  height: Mm,
-  stride: Mm = STRIDE,
-): Generator<Box> {
-  const room = roomIn(window);
-  for (let bottom = room.bottom; bottom - height >= room.top; bottom -= stride) {
-    for (let right = room.right; right - width >= room.left; right -= stride) {
-      yield { left: right - width, top: bottom - height, right, bottom };
-    }
-  }
-}
+/** Where a box of this size may stand: within a sheet's window, less the strips that overlap. */
+export type Places = {
+  readonly window: Box;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** From this corner row by row. */
+  readonly from: "upper left" | "lower right";
+};
+
+const boxAt = (left: Mm, top: Mm, { width, height }: Places): Box => ({
+  left,
+  top,
+  right: left + width,
+  bottom: top + height,
+});
 
 /** A box, and how much it covers: 0 where it is clear. */
 export type Place = { readonly box: Box; readonly cover: number };
 
-/** Of the places given the first that is clear, else the one that covers least; null: none fits. */
-export const clearest = (taken: Taken, places: () => Iterable<Box>): Place | null => {
+/** Of all places the first that is clear by so much, else the first that covers least. */
+const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null => {
+  const { window, width, height, from } = places;
+  const room = grown(window, -OVERLAP);
+  const forward = from === "upper left";
+  const step = forward ? STRIDE : -STRIDE;
+  const lastLeft = room.right - width;
+  const lastTop = room.bottom - height;
   let best: Place | null = null;
-  for (const clearance of CLEARANCES) {
-    for (const box of places()) {
-      const cover = coverOf(taken, grown(box, clearance));
-      if (best === null || cover < best.cover) best = { box, cover };
+  let top = forward ? room.top : lastTop;
+  for (; top >= room.top && top <= lastTop; top += step) {
+    let left = forward ? room.left : lastLeft;
+    for (; left >= room.left && left <= lastLeft; left += step) {
+      const [x0, y0] = [left - clearance, top - clearance];
+      const [x1, y1] = [left + width + clearance, top + height + clearance];
+      const cover = coverBetween(taken, x0, y0, x1, y1);
+      if (best !== null && cover >= best.cover) continue;
+      best = { box: boxAt(left, top, places), cover };
       if (cover === 0) return best;
     }
+  }
+  return best;
+};
+
+/** Of the places given the first that is clear, else the one that covers least; null: none fits. */
+export const clearest = (taken: Taken, places: Places): Place | null => {
+  let best: Place | null = null;
+  for (const clearance of CLEARANCES) {
+    const found = clearestBy(clearance, taken, places);
+    if (found && (best === null || found.cover < best.cover)) best = found;
+    if (best?.cover === 0) return best;
   }
   return best;
 };

@@ -1,25 +1,27 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 
-/** One side of a rectangle: which share of a straight lies inside of it. */
-const narrow = (share: [number, number], move: number, room: number): boolean => {
-  if (move === 0) return room >= 0;
-  const at = room / move;
-  if (move < 0) share[0] = Math.max(share[0], at);
-  else share[1] = Math.min(share[1], at);
-  return share[0] <= share[1];
-};
-
-/** Whether the straight from `a` to `b` comes into a rectangle. Liang and Barsky's clipping. */
-export const crossesBox = (a: Point, b: Point, box: Box): boolean => {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const share: [number, number] = [0, 1];
-  return (
-    narrow(share, -dx, a.x - box.left) &&
-    narrow(share, dx, box.right - a.x) &&
-    narrow(share, -dy, a.y - box.top) &&
-    narrow(share, dy, box.bottom - a.y)
-  );
+/**
+ * Whether the straight from `a` to `b` comes into a rectangle: Liang and Barsky's clipping, in bare
+ * numbers, as it is asked for each line at each place that a square might stand.
+ */
+export const crossesBox = (a: Point, b: Point, { left, top, right, bottom }: Box): boolean => {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  // The shares of the straight between which it lies inside.
+  let from = 0;
+  let to = 1;
+  if (dx !== 0) {
+    const enters = ((dx > 0 ? left : right) - a.x) / dx;
+    const leaves = ((dx > 0 ? right : left) - a.x) / dx;
+    from = Math.max(from, enters);
+    to = Math.min(to, leaves);
+    if (from > to) return false;
+  } else if (a.x < left || a.x > right) return false;
+  if (dy === 0) return a.y >= top && a.y <= bottom;
+  from = Math.max(from, ((dy > 0 ? top : bottom) - a.y) / dy);
+  to = Math.min(to, ((dy > 0 ? bottom : top) - a.y) / dy);
+  return from <= to;
 };
 
 /** Whether any of the lines, each a run of points, comes into a rectangle. */

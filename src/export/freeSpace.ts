@@ -16,12 +16,18 @@ const inkAt = ({ across, down, sums }: Ink, column: number, row: number): number
   return sums[r * (across + 1) + c] ?? 0;
 };
 
-/** How many squares with ink a rectangle touches, or one that is `by` larger on each side. */
-export const inkIn = (ink: Ink, { left, top, right, bottom }: Box, by: Mm = 0): number => {
-  const [c0, r0] = [Math.floor((left - by) / CELL), Math.floor((top - by) / CELL)];
-  const [c1, r1] = [Math.floor((right + by) / CELL) + 1, Math.floor((bottom + by) / CELL) + 1];
+/** How many squares with ink a rectangle touches, given by its sides. */
+export const inkBetween = (ink: Ink, left: Mm, top: Mm, right: Mm, bottom: Mm): number => {
+  const c0 = Math.floor(left / CELL);
+  const r0 = Math.floor(top / CELL);
+  const c1 = Math.floor(right / CELL) + 1;
+  const r1 = Math.floor(bottom / CELL) + 1;
   return inkAt(ink, c1, r1) - inkAt(ink, c0, r1) - inkAt(ink, c1, r0) + inkAt(ink, c0, r0);
 };
+
+/** The same of a box, or of one that is `by` larger on each side. */
+export const inkIn = (ink: Ink, { left, top, right, bottom }: Box, by: Mm = 0): number =>
+  inkBetween(ink, left - by, top - by, right + by, bottom + by);
 
 /** Puts a 1 in every square that a run of points goes through. The layout has no point below 0. */
 const blot = (sums: Int32Array, row: number, points: readonly Point[]): void => {

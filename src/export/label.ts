@@ -3,7 +3,7 @@ import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { isInside } from "./clip.ts";
-import { type Ink, inkIn } from "./freeSpace.ts";
+import { type Ink, inkBetween } from "./freeSpace.ts";
 import { pieceFacts, titleOf } from "./pieceFacts.ts";
 import type { SheetSubject } from "./subject.ts";
 import { blockOf, plainLines, type TextBlock, wordsAt } from "./textBlock.ts";
@@ -143,8 +143,12 @@ const bestPlace = (search: Search, room: LabelRoom): Box | null => {
       const dx = left + width / 2 - x;
       const away = Math.sqrt(dx * dx + dy * dy);
       if (away >= least) continue;
-      const box = { left, top, right: left + width, bottom: top + height };
-      if (inkIn(room.ink, box, clear) > 0) continue;
+      const right = left + width;
+      const bottom = top + height;
+      // A box is made only where it is clear: most places are not.
+      if (inkBetween(room.ink, left - clear, top - clear, right + clear, bottom + clear) > 0)
+        continue;
+      const box = { left, top, right, bottom };
       const isWhole = inner.some((window) => isWithin(box, window));
       const cost = isWhole ? away : away + ACROSS_A_JOINT;
       if ((!isWhole && !mayJoin) || cost >= least || !isApart(box, clear, room) || !isRight(box))

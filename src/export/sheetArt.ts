@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
-import { clearest, coverOf, fromUpperLeft, type Taken } from "./clearPlace.ts";
+import { clearest, coverOf, type Taken } from "./clearPlace.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { type CornerMark, JOINT_IN, type Neighbours, neighboursOf } from "./joints.ts";
@@ -160,7 +160,12 @@ const nameArt = (scene: SheetScene, taken: Taken): PageArt => {
   const found = NAME_WIDTHS.flatMap((wide) => {
     const block = nameBlock(scene, wide);
     const height = Math.max(block.height, NAME);
-    const place = clearest(taken, () => fromUpperLeft(window, aside + block.width, height));
+    const place = clearest(taken, {
+      window,
+      width: aside + block.width,
+      height,
+      from: "upper left",
+    });
     return place ? [{ ...place, block }] : [];
   });
   // Clear of lines before all; then near the top, where one looks for it.

@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
-import { clearest, fromLowerRight } from "./clearPlace.ts";
+import { clearest } from "./clearPlace.ts";
 import { crossesBox } from "./clip.ts";
 import { OVERLAP } from "./data/paper.ts";
 import type { Ink } from "./freeSpace.ts";
@@ -47,10 +47,14 @@ const exactPlace = (window: Box, lines: Lines, taken: readonly Box[]): Box | nul
   const chords = chordsIn(lines, window);
   const others = [...taken, ...cornersOf(window)];
   const wider = grown(window, NEARER);
-  for (const box of fromLowerRight(wider, TEST_SQUARE, TEST_SQUARE, FINE)) {
-    const wide = grown(box, CLEAR);
-    if (others.some((other) => meets(other, box))) continue;
-    if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
+  const room = grown(wider, -OVERLAP);
+  for (let bottom = room.bottom; bottom - TEST_SQUARE >= room.top; bottom -= FINE) {
+    for (let right = room.right; right - TEST_SQUARE >= room.left; right -= FINE) {
+      const box = { left: right - TEST_SQUARE, top: bottom - TEST_SQUARE, right, bottom };
+      if (others.some((other) => meets(other, box))) continue;
+      const wide = grown(box, CLEAR);
+      if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
+    }
   }
   return null;
 };
@@ -71,7 +75,12 @@ type Field = {
 export const squarePlaces = ({ windows, ink, lines, taken }: Field): readonly Box[] =>
   windows.map((window) => {
     const boxes = taken.filter((box) => meets(box, window));
-    const places = () => fromLowerRight(window, TEST_SQUARE, TEST_SQUARE);
+    const places = {
+      window,
+      width: TEST_SQUARE,
+      height: TEST_SQUARE,
+      from: "lower right",
+    } as const;
     const coarse = clearest({ ink, boxes }, places);
     if (coarse?.cover === 0) return coarse.box;
     return exactPlace(window, lines, boxes) ?? coarse?.box ?? window;

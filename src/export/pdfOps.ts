@@ -12,8 +12,18 @@ import { type Word, widthOf } from "./word.ts";
 /** Text as the codes of the print font. */
 export type Encode = (text: string) => string;
 
-/** A thousandth of a millimetre: finer than any printer, short to write. */
-export const num = (value: number): string => String(Math.round(value * 1000) / 1000 || 0);
+/** What stands behind the whole number for every thousandth, end noughts left out. */
+const THOUSANDTHS: readonly string[] = Array.from({ length: 1000 }, (_, i) =>
+  i === 0 ? "" : `.${String(i).padStart(3, "0").replace(/0+$/, "")}`,
+);
+
+/** A thousandth of a millimetre: finer than any printer, short to write; some thousands a file. */
+export const num = (value: number): string => {
+  const units = Math.round(value * 1000);
+  const size = Math.abs(units);
+  const whole = Math.floor(size / 1000);
+  return `${units < 0 ? "-" : ""}${whole}${THOUSANDTHS[size - whole * 1000] ?? ""}`;
+};
 
 const at = ({ x, y }: Point): string => `${num(x)} ${num(y)}`;
 

@@ -1,5 +1,5 @@
 import { availableParallelism } from "node:os";
-import { parentPort, Worker, workerData } from "node:worker_threads";
+import { parentPort, type ResourceLimits, Worker, workerData } from "node:worker_threads";
 import { type Done, doBody, type Run, type Task } from "./batchBody.ts";
 
 /** Bodies handed over at once: few where each takes long, so that all threads end together. */
@@ -12,8 +12,12 @@ const WORTH_A_THREAD = { withSheets: 4, without: 60 };
 /** More threads than this only wait for the disk. Ours. */
 const MOST_THREADS = 8;
 
-/** Room for what one body needs many times over; more would only be swept out later. In MB. */
-const LIMITS = { maxOldGenerationSizeMb: 128, maxYoungGenerationSizeMb: 32 };
+/**
+ * Room for what one body needs many times over; more would only be swept out later. Sheets leave more
+ * behind: with less room what was compiled is swept out too, and compiled again. In MB, measured.
+ */
+const MOST_OLD = 128;
+const MOST_YOUNG = { withSheets: 64, without: 32 };
 
 const sharesOf = (tasks: readonly Task[], size: number): readonly (readonly Task[])[] =>
   Array.from({ length: Math.ceil(tasks.length / size) }, (_, share) =>
@@ -66,6 +70,11 @@ const serveThread = (worker: Worker, next: () => readonly Task[] | undefined, on
     for (let i = 0; i < READY; i++) give();
   });
 
+const roomOf = ({ job }: Run): ResourceLimits => ({
+  maxOldGenerationSizeMb: MOST_OLD,
+  maxYoungGenerationSizeMb: job.font === null ? MOST_YOUNG.without : MOST_YOUNG.withSheets,
+});
+
 /** Shares out the bodies among threads; each asks for more as it is done. */
 const inThreads = (
   tasks: readonly Task[],
@@ -78,7 +87,7 @@ const inThreads = (
   let isStopped = false;
   const workers = Array.from(
     { length: threads },
-    () => new Worker(new URL(import.meta.url), { workerData: run, resourceLimits: LIMITS }),
+    () => new Worker(new URL(import.meta.url), { workerData: run, resourceLimits: roomOf(run) }),
   );
   const stop = async (): Promise<void> => {
     isStopped = true;

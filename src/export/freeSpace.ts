@@ -1,4 +1,3 @@
-import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 
@@ -24,10 +23,6 @@ export const inkBetween = (ink: Ink, left: Mm, top: Mm, right: Mm, bottom: Mm): 
   const r1 = Math.floor(bottom / CELL) + 1;
   return inkAt(ink, c1, r1) - inkAt(ink, c0, r1) - inkAt(ink, c1, r0) + inkAt(ink, c0, r0);
 };
-
-/** The same of a box, or of one that is `by` larger on each side. */
-export const inkIn = (ink: Ink, { left, top, right, bottom }: Box, by: Mm = 0): number =>
-  inkBetween(ink, left - by, top - by, right + by, bottom + by);
 
 /** Puts a 1 in every square that a run of points goes through. The layout has no point below 0. */
 const blot = (sums: Int32Array, row: number, points: readonly Point[]): void => {

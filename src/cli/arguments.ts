@@ -8,6 +8,7 @@ import {
   HOME_OPTIONS,
   handoutWanted,
 } from "./homeCommands.ts";
+import { MARKERS_OPTIONS, type MarkersCommand, markersWanted } from "./markers.ts";
 import { COMMANDS, type CommandName } from "./usage.ts";
 
 export type DraftCommand = {
@@ -35,6 +36,7 @@ export type Command =
   | CheckCommand
   | GuideCommand
   | HandoutCommand
+  | MarkersCommand
   | { readonly command: "help"; readonly of: CommandName | null }
   | { readonly command: "version" }
   /** Not a command that there is: one sentence, and of which command to show the usage. */
@@ -64,6 +66,7 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
   check: HELP,
   guide: { ...HOME_OPTIONS.guide, ...HELP },
   handout: { ...HOME_OPTIONS.handout, ...HELP },
+  markers: { ...MARKERS_OPTIONS, ...HELP },
 };
 
 /** The words of a command line, sorted: options by name, and what stands by itself. */
@@ -168,6 +171,11 @@ const withoutCommand = (words: readonly string[]): Command => {
   return { command: "wrong", sentence: `${first} is not a command.${hint}`, of: null };
 };
 
+const homeWanted = (name: "guide" | "handout" | "markers", options: Sorted["options"]) => {
+  if (name === "markers") return markersWanted(options);
+  return name === "guide" ? guideWanted(options, isDate) : handoutWanted(options, isDate);
+};
+
 /** What a command line asks for. Nothing is read from the disk yet. */
 export const commandOf = (words: readonly string[]): Command => {
   const [name = "", ...others] = words;
@@ -182,7 +190,6 @@ export const commandOf = (words: readonly string[]): Command => {
   if (stray !== undefined) return wrong(`${stray} stands there without an option before it.`);
   if (name === "draft") return draftCommand(sorted, wrong);
   if (name === "batch") return batchCommand(sorted, wrong);
-  const read = name === "guide" ? guideWanted : handoutWanted;
-  const wanted = read(sorted.options, isDate);
+  const wanted = homeWanted(name, sorted.options);
   return "sentence" in wanted ? wrong(wanted.sentence) : wanted;
 };

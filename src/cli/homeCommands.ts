@@ -27,7 +27,7 @@ export type HandoutCommand = HomePrint & {
   readonly block: string | null;
 };
 
-const HOME_PAPERS = ["a4", "letter"] as const satisfies readonly HomePaper[];
+export const HOME_PAPERS = ["a4", "letter"] as const satisfies readonly HomePaper[];
 const HOME = {
   choices: "string",
   block: "string",
@@ -47,7 +47,7 @@ export const HOME_OPTIONS = {
 type Options = ReadonlyMap<string, string>;
 type Sentence = { readonly sentence: string };
 
-const isOneOf = <Word extends string>(word: string, all: readonly Word[]): word is Word =>
+export const isOneOf = <Word extends string>(word: string, all: readonly Word[]): word is Word =>
   all.some((one) => one === word);
 
 const homePrint = (options: Options, isDate: (word: string) => boolean): HomePrint | Sentence => {

@@ -6,6 +6,7 @@ import { check } from "./check.ts";
 import { draft } from "./draft.ts";
 import { DONE, type ExitStatus, FAILED, REFUSED } from "./exitStatus.ts";
 import { guide, handout } from "./homePrint.ts";
+import { markers } from "./markersFile.ts";
 import { serveAsThread } from "./pool.ts";
 import type { Voice } from "./progress.ts";
 import { usageOf } from "./usage.ts";
@@ -23,6 +24,8 @@ const run = async (words: readonly string[], voice: Voice): Promise<ExitStatus> 
       return guide(command, voice);
     case "handout":
       return handout(command, voice);
+    case "markers":
+      return markers(command, voice);
     case "version":
       voice.out(`${PROGRAM.name} ${PROGRAM.version}\n`);
       return DONE;

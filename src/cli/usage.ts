@@ -1,6 +1,7 @@
 import { PAPER_NAMES } from "../export/data/paper.ts";
+import { FEWEST_MARKS, MOST_MARKS } from "../export/markerPages.ts";
 
-export const COMMANDS = ["draft", "batch", "check", "guide", "handout"] as const;
+export const COMMANDS = ["draft", "batch", "check", "guide", "handout", "markers"] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 const PAPERS = PAPER_NAMES.join("|");
@@ -17,6 +18,8 @@ const SYNOPSIS: Readonly<Record<CommandName, string>> = {
   handout: `npm run -s ribwright -- handout --body BODY.json --out DIR [--no-answers]
     npm run -s ribwright -- handout --class CLASS.csv --out DIR
     [--choices CHOICES.json] [--paper a4|letter] [--language en|de] [--date YYYY-MM-DD]`,
+  markers: `npm run -s ribwright -- markers --out MARKS.pdf [--marks ${FEWEST_MARKS} to ${MOST_MARKS}]
+    [--paper a4|letter] [--language en|de]`,
 };
 
 /** The options that guide and handout share. */
@@ -60,6 +63,13 @@ sheet of its own. A pupil that is refused does not stop the others.
   --class FILE    in place of a body: CSV as for batch, 40 pupils at most
   --no-answers    without the answers on the last pages
 ${HOME_DETAILS}`,
+  markers: `Writes the marks that are laid round a paper block when it is photographed, at true scale, one a
+page, with how to lay and measure them.
+
+  --out FILE      the PDF to write
+  --marks NUMBER  ${FEWEST_MARKS} to ${MOST_MARKS}; ${FEWEST_MARKS} where it is left out
+  --paper NAME    a4 or letter; a4 where it is left out
+  --language NAME en or de; en where it is left out`,
 };
 
 const EXIT_STATUS = `Exit status: 0 all done, 2 some input was refused or does not hold, 1 the program failed.`;

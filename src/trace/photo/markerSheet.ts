@@ -14,7 +14,6 @@ export type MarkerSheet = {
   readonly strokes: readonly Path[];
   /** Half the side of the square that must stay free of other ink. */
   readonly keepClear: Mm;
-  readonly words: readonly { readonly text: string; readonly at: Point }[];
 };
 
 const MIDDLE: Point = { x: 0, y: 0 };
@@ -30,8 +29,8 @@ const dotAngles = (name: MarkerName): readonly Radians[] => {
 const disc = (middle: Point, radius: Mm): Path => pathOf(circleCubics(middle, radius));
 
 /**
- * The marker sheet of one name: what is to be printed at true scale, one a sheet. Below the mark
- * stand its name and how to measure.
+ * The marker sheet of one name: what is to be printed at true scale, one a sheet. What is written
+ * below it is the printed page's own.
  */
 export const markerSheet = (name: MarkerName): MarkerSheet => {
   const { dotsAt, dot, ringOuter, ringInner, middle, tickFrom, tickTo } = MARKER;
@@ -51,12 +50,5 @@ export const markerSheet = (name: MarkerName): MarkerSheet => {
     ],
     strokes: ticks,
     keepClear: tickTo + 4,
-    words: [
-      { text: `Mark ${name}`, at: { x: 0, y: tickTo + 14 } },
-      {
-        text: "Lay it flat at a corner, beyond the piece. Measure from the white point to the other marks’ white points.",
-        at: { x: 0, y: tickTo + 22 },
-      },
-    ],
   };
 };

@@ -1,5 +1,6 @@
 import { useTeaching } from "./classroom/teaching.ts";
 import { Late, late } from "./guide/Late.tsx";
+import { useBringing } from "./ownBlock/bringing.ts";
 import { Page } from "./page/Page.tsx";
 import { Doors } from "./shell/Doors.tsx";
 import { DropFile } from "./shell/DropFile.tsx";
@@ -16,6 +17,15 @@ import { useSay } from "./words/say.ts";
 
 const ClassRoom = late(() =>
   import("./classroom/ClassRoom.tsx").then(({ ClassRoom: room }) => ({ default: room })),
+);
+
+const OwnBlock = late(() =>
+  Promise.all([import("./ownBlock/OwnBlock.tsx"), import("./ownBlock/ownKeeping.ts")]).then(
+    async ([{ OwnBlock: block }, { ownKept }]) => {
+      await ownKept();
+      return { default: block };
+    },
+  ),
 );
 
 /** Spine, running heads, page, table, tape: in the order in which the focus goes. */
@@ -43,12 +53,26 @@ function InClass() {
   return <Late>{made ? <ClassRoom garment={made.garment} /> : null}</Late>;
 }
 
-export function App() {
+/** What stands before the maker: the door of an own block, the three doors, the class, the studio. */
+function Room() {
+  const bringing = useBringing(({ open }) => open);
   const atDoors = useStudio((s) => s.atDoors);
   const teaching = useTeaching(({ open }) => open);
+  if (bringing) {
+    return (
+      <Late>
+        <OwnBlock />
+      </Late>
+    );
+  }
+  if (atDoors) return <Doors />;
+  return teaching ? <InClass /> : <Studio />;
+}
+
+export function App() {
   return (
     <>
-      {atDoors ? <Doors /> : teaching ? <InClass /> : <Studio />}
+      <Room />
       <Notices />
       <Settled />
       <KeyList />

@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { startAutosave } from "./files/autosave.ts";
 import { openLink } from "./files/linking.ts";
+import { reopenBringing } from "./ownBlock/bringing.ts";
 import { startPrefs } from "./prefs/prefs.ts";
 import { startKeys } from "./shell/keys.ts";
 import "./styles/studio.css";
@@ -19,6 +20,7 @@ function show(): void {
 
 startPrefs();
 startKeys();
+reopenBringing();
 startAutosave().then(openLink).then(show, show);
 
 if (import.meta.env.PROD && "serviceWorker" in navigator) {

@@ -1,4 +1,5 @@
 import type { FileRead } from "../../project/projectFile.ts";
+import { leaveBringing } from "../ownBlock/bringing.ts";
 import { change } from "../state/changes.ts";
 import { goTo, tell } from "../state/going.ts";
 import { put, work } from "../state/store.ts";
@@ -11,6 +12,7 @@ const take = (name: string, found: FileRead): void => {
     tell(refusalSentence(name, found.refusal), { urgent: true });
     return;
   }
+  leaveBringing();
   put({ refused: {}, atDoors: false, view: null, heldPiece: null, openCheck: null });
   if ("work" in found) {
     change(found.work, () => say("step.open", { file: name }));

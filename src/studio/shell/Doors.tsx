@@ -1,5 +1,6 @@
 import { NEW_WORK } from "../../project/work.ts";
 import { choirWork } from "../data/choir.ts";
+import { openBringing } from "../ownBlock/bringing.ts";
 import { Disc } from "../page/ButtonArt.tsx";
 import { change } from "../state/changes.ts";
 import { goTo } from "../state/going.ts";
@@ -75,7 +76,9 @@ function BlockDoor() {
         <h3>{say("door.block")}</h3>
         <p>{say("door.block.text")}</p>
         <p className="need">{say("door.block.need")}</p>
-        <OpenFile className="go quiet" text={say("door.block.go")} />
+        <button type="button" className="go quiet" onClick={openBringing}>
+          {say("door.block.go")}
+        </button>
       </div>
     </div>
   );

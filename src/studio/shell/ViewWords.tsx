@@ -120,7 +120,8 @@ const WORDS: Readonly<Record<string, () => React.JSX.Element>> = {
   language: LanguageWord,
 };
 
-function Said({ sentence }: { readonly sentence: string }) {
+/** A sentence whose slots are the words of the view: unit, size, ground, language. */
+export function ViewWords({ sentence }: { readonly sentence: string }) {
   return runsOf(sentence).map((part) => {
     if (part.kind === "words") return <Fragment key={part.text}>{part.text}</Fragment>;
     const Word = WORDS[part.name];
@@ -135,13 +136,13 @@ function Said({ sentence }: { readonly sentence: string }) {
 
 /** "Drawn in millimetres, fitted to the table, old lines shown." */
 export function ViewSentence() {
-  return <Said sentence={useSay()("head.view")} />;
+  return <ViewWords sentence={useSay()("head.view")} />;
 }
 
 export function LooksSentence() {
   return (
     <span className="looks">
-      <Said sentence={useSay()("view.looks")} />
+      <ViewWords sentence={useSay()("view.looks")} />
     </span>
   );
 }

@@ -1,5 +1,6 @@
 import { isTeaching } from "../classroom/teaching.ts";
 import { saveCopy } from "../files/saving.ts";
+import { isBringing } from "../ownBlock/bringing.ts";
 import { redo, turnBody, undo } from "../state/changes.ts";
 import { goTo, goToNumber } from "../state/going.ts";
 import { put, studio } from "../state/store.ts";
@@ -21,7 +22,7 @@ const REGION =
   "[data-region] :is(button, input, select, [tabindex='0']):not([disabled]):not([hidden])";
 
 /** F6: the first thing that takes the focus in the next region. */
-const nextRegion = (back: boolean): void => {
+export const nextRegion = (back: boolean): void => {
   const regions = [...document.querySelectorAll("[data-region]")].filter((region) =>
     region.querySelector(REGION.replace("[data-region] ", "")),
   );
@@ -99,7 +100,7 @@ const pressOf = (event: KeyboardEvent): Press | undefined => {
 
 export const startKeys = (): void => {
   addEventListener("keydown", (event) => {
-    if (event.defaultPrevented || studio().atDoors || isTeaching()) return;
+    if (event.defaultPrevented || studio().atDoors || isTeaching() || isBringing()) return;
     const press = pressOf(event);
     if (!press) return;
     event.preventDefault();

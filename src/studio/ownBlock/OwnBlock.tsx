@@ -1,0 +1,52 @@
+import { useEffect } from "react";
+import { nextRegion } from "../shell/keys.ts";
+import { OwnShell } from "./OwnShell.tsx";
+import { redoOwn, undoOwn, useOwn } from "./state.ts";
+import { WayStep } from "./WayStep.tsx";
+
+const isText = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement ||
+  (target instanceof HTMLInputElement && target.type === "text");
+
+/** Undo, redo and the way from region to region, as in the studio. */
+const onKey = (event: KeyboardEvent): void => {
+  if (event.defaultPrevented) return;
+  const key = event.key.toLowerCase();
+  if (key === "f6") nextRegion(event.shiftKey);
+  else if ((event.ctrlKey || event.metaKey) && key === "z" && !isText(event.target)) {
+    if (event.shiftKey) redoOwn();
+    else undoOwn();
+  } else if ((event.ctrlKey || event.metaKey) && key === "y") redoOwn();
+  else return;
+  event.preventDefault();
+};
+
+/** What was done last, for a screen reader. */
+function OwnSettled() {
+  const step = useOwn((s) => s.history.past.at(-1)?.name);
+  return (
+    <div className="vh" aria-live="polite" data-settled-own>
+      {step ?? ""}
+    </div>
+  );
+}
+
+function OpenStep() {
+  return <WayStep />;
+}
+
+/** The door for a block of one's own: way, pieces, edges, turnings, doctor. */
+export function OwnBlock() {
+  useEffect(() => {
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
+  }, []);
+  return (
+    <>
+      <OwnShell>
+        <OpenStep />
+      </OwnShell>
+      <OwnSettled />
+    </>
+  );
+}

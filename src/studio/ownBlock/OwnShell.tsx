@@ -1,0 +1,148 @@
+import { type ReactNode, useEffect, useRef } from "react";
+import { LooksSentence, ViewWords } from "../shell/ViewWords.tsx";
+import { useSay } from "../words/say.ts";
+import { leaveBringing } from "./bringing.ts";
+import { useOwnSay } from "./ownSay.ts";
+import { putOwn, redoOwn, STEPS, type Step, undoOwn, useOwn } from "./state.ts";
+import { useOpenSteps } from "./useOpenSteps.ts";
+
+function UndoRedoOwn() {
+  const say = useSay();
+  const back = useOwn((s) => s.history.past.at(-1)?.name);
+  const on = useOwn((s) => s.history.future.at(-1)?.name);
+  const undoName =
+    back === undefined ? say("head.nothingToUndo") : say("head.undoStep", { step: back });
+  const redoName =
+    on === undefined ? say("head.nothingToRedo") : say("head.redoStep", { step: on });
+  return (
+    <span>
+      <button
+        type="button"
+        className="plainLink"
+        title={undoName}
+        aria-label={undoName}
+        disabled={back === undefined}
+        onClick={undoOwn}
+      >
+        {say("head.undo")}
+      </button>
+      <button
+        type="button"
+        className="plainLink"
+        title={redoName}
+        aria-label={redoName}
+        disabled={on === undefined}
+        onClick={redoOwn}
+      >
+        {say("head.redo")}
+      </button>
+    </span>
+  );
+}
+
+function Leave() {
+  const say = useOwnSay();
+  return (
+    <button type="button" onClick={leaveBringing}>
+      {say("own.leave")}
+    </button>
+  );
+}
+
+/** Book cloth with a thumb-cut for each step; a step is closed until what it needs is there. */
+function StepSpine() {
+  const say = useOwnSay();
+  const step = useOwn((s) => s.step);
+  const open = useOpenSteps();
+  return (
+    <nav className="spine cloth" aria-label={say("own.steps")} data-region>
+      <div className="brand">Ribwright</div>
+      <p className="brandSub">{say("own.name")}</p>
+      <div className="bands" />
+      <ol>
+        {STEPS.map((name, i) => (
+          <li key={name}>
+            <button
+              type="button"
+              className="chapter"
+              aria-current={name === step ? "page" : undefined}
+              aria-label={say(`own.title.${name}`)}
+              disabled={!open.includes(name)}
+              onClick={() => putOwn({ step: name, told: null })}
+            >
+              <span>{say(`own.short.${name}`)}</span>
+              <i data-numeral={i + 1} />
+            </button>
+          </li>
+        ))}
+      </ol>
+      <div className="foot">
+        <Leave />
+        <LooksSentence />
+      </div>
+    </nav>
+  );
+}
+
+function StepHeads() {
+  const say = useOwnSay();
+  const step = useOwn((s) => s.step);
+  return (
+    <>
+      <section className="headL" aria-label={say("own.undoRegion")} data-region>
+        <em>{say(`own.title.${step}`)}</em>
+        <UndoRedoOwn />
+      </section>
+      <section className="headR" aria-label={say("own.name")} data-region>
+        <span className="who">{say("own.name")}</span>
+        <span className="viewSaid">
+          <ViewWords sentence={say("own.view")} />
+        </span>
+      </section>
+    </>
+  );
+}
+
+/** The step's page of sentences: its heading, what it asks, and the foot that stands under it. */
+export function OwnPage({ step, children }: { readonly step: Step; readonly children: ReactNode }) {
+  const say = useOwnSay();
+  const head = useRef<HTMLHeadingElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another step is the reason to scroll
+  useEffect(() => head.current?.closest(".page")?.scrollTo(0, 0), [step]);
+  return (
+    <main className="page" id="page" aria-label={say(`own.title.${step}`)} data-region>
+      <div key={step} className="turned">
+        <h1 ref={head}>{say(`own.title.${step}`)}</h1>
+        <p className="lead">{say(`own.lead.${step}`)}</p>
+        {children}
+        <div className="pageFoot onlyLeaves">
+          <p className="onlyNarrow">
+            <UndoRedoOwn />
+          </p>
+          <p className="viewLine">
+            <ViewWords sentence={say("own.view")} />
+          </p>
+          <div className="foot">
+            <Leave />
+            <LooksSentence />
+          </div>
+        </div>
+      </div>
+    </main>
+  );
+}
+
+/** Spine and heads of the door; the step brings its page and its table. */
+export function OwnShell({ children }: { readonly children: ReactNode }) {
+  const say = useSay();
+  return (
+    <div className="studio bringing">
+      <a className="skip" href="#page">
+        {say("skip.page")}
+      </a>
+      <StepSpine />
+      <StepHeads />
+      {children}
+    </div>
+  );
+}

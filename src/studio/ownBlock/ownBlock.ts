@@ -1,0 +1,86 @@
+import type { OwnAllowances } from "../../drafting/blockFile.ts";
+import type { Mm } from "../../geometry/units.ts";
+import type { Remedy } from "../../trace/doctor/remedy.ts";
+import type { CornerRing } from "../../trace/edges/ring.ts";
+import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
+import type { Drawing } from "./drawing.ts";
+
+/** How a block is brought in. */
+export type Way = "photo" | "drawing" | "tape";
+
+export const OWN_PIECES = ["front", "back", "sleeve"] as const;
+export type OwnPiece = (typeof OWN_PIECES)[number];
+
+/** Which corners of an outline begin which edge. */
+export type Naming = {
+  /** A front or back drawn on both sides of its centre. */
+  readonly isWhole: boolean;
+  /** It lay with its other side up. */
+  readonly isTurnedOver: boolean;
+  /** For each edge of `EDGES_OF`, the place in the ring of the corner at which it begins. */
+  readonly corners: readonly number[];
+};
+
+/** One piece of paper as lines, before anything is corrected. */
+export type Outline = {
+  /** From corner to corner, in order round the piece, closed; mm. */
+  readonly runs: CornerRing;
+  /** What it was read from: a file's or a picture's name. */
+  readonly from: string;
+  /** How far a line may be off, as far as it can be foretold; null where lines are exact. */
+  readonly foretold: Mm | null;
+};
+
+export type Brought = Outline & {
+  /** null: too few corners to be this piece; they are marked by hand. */
+  readonly naming: Naming | null;
+};
+
+/** A remedy that the maker chose: which finding, which of its remedies. */
+export type Chosen = { readonly finding: string; readonly remedy: Remedy["id"] };
+
+type TapeLength = Exclude<keyof TapeMeasures, "frontOffsets" | "backOffsets">;
+
+/** The tape's figures as far as they are given. */
+export type TapeGiven = { readonly [K in TapeLength]: Mm | null } & {
+  readonly frontOffsets: readonly [Mm | null, Mm | null, Mm | null];
+  readonly backOffsets: readonly [Mm | null, Mm | null, Mm | null];
+};
+
+/** A block on its way in: everything that the maker did so far. One value, replaced whole. */
+export type OwnBlock = {
+  readonly way: Way | null;
+  readonly drawing: Drawing | null;
+  readonly pieces: { readonly [P in OwnPiece]: Brought | null };
+  readonly tape: TapeGiven;
+  /** Given where the pieces are drawn with their turnings. */
+  readonly turnings: OwnAllowances | null;
+  /** In the order in which they were chosen. */
+  readonly remedies: readonly Chosen[];
+};
+
+const NO_OFFSETS = [null, null, null] as const;
+
+const NO_TAPE: TapeGiven = {
+  halfWidth: null,
+  neckHalfWidth: null,
+  frontNeckDepth: null,
+  backNeckDepth: null,
+  raglanDepth: null,
+  frontOffsets: NO_OFFSETS,
+  backOffsets: NO_OFFSETS,
+  sideLength: null,
+  hemHalfWidth: null,
+  sleeveWidth: null,
+  wristWidth: null,
+  underarmLength: null,
+};
+
+export const NEW_OWN: OwnBlock = {
+  way: null,
+  drawing: null,
+  pieces: { front: null, back: null, sleeve: null },
+  tape: NO_TAPE,
+  turnings: null,
+  remedies: [],
+};

@@ -25,7 +25,7 @@ const SQUARE_LINE: Mm = 0.2;
 const GAP: Mm = 5;
 
 /** A mark with its middle at a place of the page. */
-export const markArt = (name: MarkerName, middle: Point): PageArt => {
+const markArt = (name: MarkerName, middle: Point): PageArt => {
   const { fills, strokes } = markerSheet(name);
   const placed = (path: (typeof strokes)[number]) =>
     flattened(

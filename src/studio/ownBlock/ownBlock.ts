@@ -3,6 +3,7 @@ import type { Mm } from "../../geometry/units.ts";
 import type { Remedy } from "../../trace/doctor/remedy.ts";
 import type { CornerRing } from "../../trace/edges/ring.ts";
 import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
+import { NO_PHOTOS, type PhotoWork } from "../photo/photoWork.ts";
 import type { Drawing } from "./drawing.ts";
 
 /** How a block is brought in. */
@@ -51,6 +52,7 @@ export type TapeGiven = { readonly [K in TapeLength]: Mm | null } & {
 export type OwnBlock = {
   readonly way: Way | null;
   readonly drawing: Drawing | null;
+  readonly photo: PhotoWork;
   readonly pieces: { readonly [P in OwnPiece]: Brought | null };
   readonly tape: TapeGiven;
   /** Given where the pieces are drawn with their turnings. */
@@ -79,6 +81,7 @@ const NO_TAPE: TapeGiven = {
 export const NEW_OWN: OwnBlock = {
   way: null,
   drawing: null,
+  photo: NO_PHOTOS,
   pieces: { front: null, back: null, sleeve: null },
   tape: NO_TAPE,
   turnings: null,

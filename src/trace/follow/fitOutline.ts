@@ -1,21 +1,10 @@
-import { endingAt, splitSegment, startingAt } from "../../geometry/curve.ts";
-import { onFrom, upTo } from "../../geometry/cut.ts";
-import { crossingNearest, meeting } from "../../geometry/intersect.ts";
-import { segmentLength } from "../../geometry/length.ts";
-import {
-  endOf,
-  endTangent,
-  lastOf,
-  pathOf,
-  reversed,
-  startOf,
-  startTangent,
-} from "../../geometry/path.ts";
-import { along, apart, type Point } from "../../geometry/point.ts";
+import { endingAt } from "../../geometry/curve.ts";
+import { lastOf, pathOf, startOf } from "../../geometry/path.ts";
+import type { Point } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
-import { prolonged } from "../../geometry/split.ts";
 import type { Mm } from "../../geometry/units.ts";
 import { FIT_TOLERANCE, fitRun } from "./fitRun.ts";
+import { metAt } from "./meetRuns.ts";
 
 /** A closed outline as smooth runs from corner to corner. */
 export type Outline = {
@@ -23,42 +12,6 @@ export type Outline = {
   readonly runs: readonly Path[];
   /** How far the farthest traced point lies from it, mm. */
   readonly error: Mm;
-};
-
-/** Runs are prolonged by this much so that neighbours cross. */
-const REACH: Mm = 15;
-/** A cubic runs on by itself for this much of it at most: further on it would curl. */
-const RUNS_ON_SHARE = 0.12;
-const RUNS_ON_BY: Mm = 8;
-
-/** A path prolonged at its end: a cubic runs on along its own curve first, then straight. */
-const runningOn = (path: Path): Path => {
-  const last = lastOf(path);
-  if (last.kind === "line") return prolonged(path, REACH);
-  const share = Math.min(RUNS_ON_SHARE, RUNS_ON_BY / segmentLength(last));
-  const [longer] = splitSegment(last, 1 + share);
-  return prolonged(pathOf([...path.slice(0, -1), longer]), REACH);
-};
-
-/** One end of a run and the beginning of the next brought together at their crossing. */
-const metAt = (before: Path, after: Path): readonly [Path, Path] => {
-  const [end, start] = [endOf(before), startOf(after)];
-  const near = along(end, start, 0.5);
-  const [longer, earlier] = [runningOn(before), reversed(runningOn(reversed(after)))];
-  const cross = crossingNearest(longer, earlier, near);
-  if (cross && apart(cross.point, near) < REACH) {
-    const [up, on] = [upTo(longer, cross.on), onFrom(earlier, cross.other)];
-    return [
-      pathOf([...up.slice(0, -1), endingAt(lastOf(up), cross.point)]),
-      pathOf([startingAt(on[0], cross.point), ...on.slice(1)]),
-    ];
-  }
-  const x = meeting(end, endTangent(before), start, startTangent(after));
-  const corner: Point = x && apart(x, near) < REACH ? x : near;
-  return [
-    pathOf([...before.slice(0, -1), endingAt(lastOf(before), corner)]),
-    pathOf([startingAt(after[0], corner), ...after.slice(1)]),
-  ];
 };
 
 /**

@@ -117,38 +117,59 @@ const hardlySeen = (seen: number): Told<never> =>
     "Draw over the line with a darker pen, or trace it from corner to corner.",
   );
 
+/** Shares of the work done after each part of it, as it takes on a large picture. */
+const DONE = { strengths: 0.35, region: 0.5, rough: 0.55, fitted: 0.8 } as const;
+
 /**
  * The whole outline round a place inside a piece, proposed from the picture: corners found, each run
- * between them moved onto the line and fitted with few cubics (mm). The maker mends it.
+ * between them moved onto the line and fitted with few cubics (mm). The maker mends it. Yields the
+ * share done, so that a worker can report.
  */
-export const proposeOutline = (
+export function* proposing(
   picture: TablePicture,
   what: Followed,
   inside: Point,
-): Told<ProposedOutline> => {
+): Generator<number, Told<ProposedOutline>> {
   const strengths = strengthsIn(picture, what, wholeOf(picture), CELL);
+  yield DONE.strengths;
   const { window } = strengths;
   const cell = cellOf(window, inside);
   const [x, y] = [Math.floor(cell.x), Math.floor(cell.y)];
   if (!(x > 0 && y > 0 && x < window.width - 1 && y < window.height - 1)) return notClosed;
   const region = regionRound(strengths, y * window.width + x);
   if (!region) return notClosed;
+  yield DONE.region;
   const ring = roughOutline(strengths, region);
   const corners = cornersOf(ring, 1);
   const places = corners.length > 0 ? corners : [0];
   const rough = places.map((from, i) =>
     between(ring, from, places[(i + 1) % places.length] ?? from),
   );
+  yield DONE.rough;
   const runs = rough.map((points) => refined(picture, what, points, REACH));
   const looked = rough.reduce((sum, points) => sum + points.length, 0);
   const seen = runs.reduce((sum, points) => sum + points.length, 0) / Math.max(1, looked);
   if (seen < LEAST_SEEN) return hardlySeen(seen);
   const kept = runs.map((points, i) => (points.length >= 2 ? points : (rough[i] ?? points)));
   const first = fitOutline(kept.filter((points) => points.length >= 2));
+  yield DONE.fitted;
   const outline = fitOutline(first.runs.map((run) => lookedAgain(picture, what, run)));
   return found({
     ...outline,
     corners: corners.flatMap((i) => ring[i] ?? []),
     seen: Math.min(1, seen),
   });
+}
+
+/** The same at once. */
+export const proposeOutline = (
+  picture: TablePicture,
+  what: Followed,
+  inside: Point,
+): Told<ProposedOutline> => {
+  const work = proposing(picture, what, inside);
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+  }
 };

@@ -1,4 +1,5 @@
 import { faulty, found, type Told } from "../told.ts";
+import { cutOffFile } from "./cutOffFile.ts";
 
 /** How a camera was held, by the EXIF number: 1 upright, 3 upside down, 6 and 8 on its side. */
 type Orientation = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
@@ -51,16 +52,6 @@ const orientationIn = (bytes: Uint8Array, from: number, length: number): Orienta
   return 1;
 };
 
-const NOT_WHOLE = "Copy the picture again from the camera, or save it anew.";
-
-const cutOff = (length: number): Told<never> =>
-  faulty(
-    "picture",
-    `${length} bytes`,
-    `The picture file ends early, after ${length} bytes: its last part is missing.`,
-    NOT_WHOLE,
-  );
-
 /**
  * True where the mark that ends a JPEG stands after its scan begins. Inside a scan a byte ff is
  * always followed by 00 or a restart mark, so the mark is no part of the picture. What cameras hang
@@ -94,18 +85,20 @@ export const readJpegFacts = (bytes: Uint8Array): Told<JpegFacts> => {
   let at = 2;
   while (at + 4 <= bytes.length) {
     const mark = bytes[at + 1] ?? 0;
-    if (bytes[at] !== 0xff) return cutOff(bytes.length);
+    if (bytes[at] !== 0xff) return cutOffFile(bytes.length);
     if (mark === 0xff) {
       at++;
       continue;
     }
     const length = u16(at + 2);
     if (mark === SCAN) {
-      return size && endsWhole(bytes, at) ? found({ ...size, orientation }) : cutOff(bytes.length);
+      return size && endsWhole(bytes, at)
+        ? found({ ...size, orientation })
+        : cutOffFile(bytes.length);
     }
     if (mark === EXIF && orientation === 1) orientation = orientationIn(bytes, at + 4, length);
     if (isFrame(mark)) size = { height: u16(at + 5), width: u16(at + 7) };
     at += 2 + length;
   }
-  return cutOff(bytes.length);
+  return cutOffFile(bytes.length);
 };

@@ -165,3 +165,15 @@ export const guidePdf = async (
   ].map((art) => ({ art, lying: false }));
   return pagesPdf(`Ribwright making up, ${subject.body.id}`, pages, print);
 };
+
+/** The rib's table test by itself: its steps, and the arc that a folded band is laid on, at 1:1. */
+export const tableTestPdf = async (
+  subject: GuideSubject,
+  options: PrintOptions,
+): Promise<Uint8Array> => {
+  const print = printOf(bodyName(subject.body), options);
+  const room = roomOn(options.paper);
+  const parts = testParts(subject, { voice: print.voice, width: widthIn(room) });
+  const pages = flowed(parts, room, GAP).map((art) => ({ art, lying: false }));
+  return pagesPdf(`Ribwright table test, ${subject.body.id}`, pages, print);
+};

@@ -1,4 +1,4 @@
-import { useTeaching } from "./classroom/teaching.ts";
+import { useTaughtWork, useTeaching } from "./classroom/teaching.ts";
 import { Late, late } from "./guide/Late.tsx";
 import { useBringing } from "./ownBlock/bringing.ts";
 import { Page } from "./page/Page.tsx";
@@ -9,7 +9,7 @@ import { KeyList } from "./shell/KeyList.tsx";
 import { Notices } from "./shell/Notices.tsx";
 import { Settled } from "./shell/Settled.tsx";
 import { Spine } from "./shell/Spine.tsx";
-import { useMade } from "./state/made.ts";
+import { drawnOf } from "./state/made.ts";
 import { useStudio } from "./state/store.ts";
 import { Table } from "./table/Table.tsx";
 import { Tape } from "./tape/Tape.tsx";
@@ -49,7 +49,7 @@ function Studio() {
 
 /** The class stands in place of the studio while it is shown; the work waits as it was. */
 function InClass() {
-  const made = useMade();
+  const { made } = drawnOf(useTaughtWork());
   return <Late>{made ? <ClassRoom garment={made.garment} /> : null}</Late>;
 }
 

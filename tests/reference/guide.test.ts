@@ -5,9 +5,13 @@ import { reportText } from "../../src/export/report.ts";
 import { lesson } from "../../src/guide/lesson.ts";
 import { makingUp } from "../../src/guide/makingUp.ts";
 import type { GuideStep } from "../../src/guide/step.ts";
+import { tell } from "../../src/guide/words/tell.ts";
 import type { GuideKey } from "../../src/guide/words/told.ts";
 import { readBodies } from "../../src/project/bodiesCsv.ts";
 import { type Made, make } from "../../src/project/make.ts";
+import { plainFractions } from "../../src/studio/classroom/classVoice.ts";
+import { voiceFor } from "../../src/studio/guide/voice.ts";
+import { printIn } from "../../src/studio/state/print.ts";
 import { referenceText } from "./table.ts";
 
 /** Source of the bodies: ANSUR II, 40 of them (data/sample-bodies.csv). The report is the contract's. */
@@ -140,6 +144,51 @@ describe("the forty sample bodies", () => {
       near(of("bands", 2), report.bands.hemBand.cutLength);
       const { opening, finishedLength } = report.bands.neckband;
       near(of("bands", 3), opening - finishedLength);
+    },
+  );
+
+  /** A length in inches as makers write it: to a sixteenth, in lowest terms. */
+  const inches = (mm: number): string => {
+    let [over, under] = [Math.round((mm / 25.4) * 16), 16];
+    while (over % 2 === 0 && under > 1) [over, under] = [over / 2, under / 2];
+    const [whole, rest] = [Math.floor(over / under), over % under];
+    const part = rest === 0 ? [] : [`${rest}/${under}`];
+    return [...(whole === 0 ? [] : [`${whole}`]), ...part].join(" ");
+  };
+  /** What a sentence says, with plain spaces and fractions. */
+  const plain = (text: string): string => plainFractions(text).replaceAll("\u00a0", " ");
+
+  test.each(bodies.map((body) => ({ id: body.id, body })))(
+    "$id: in inches and German the guide says the report's lengths",
+    ({ body }) => {
+      const made = make(body, DEFAULT_CHOICES, null);
+      const report = reportOf(made);
+      const steps = makingUp(made.garment);
+      const said = (id: GuideStep["id"], key: GuideKey, language: "en" | "de"): string => {
+        const sentence = stepOf(steps, id).sentences.find((one) => one.key === key);
+        if (!sentence) throw new Error(key);
+        return plain(tell(voiceFor(printIn("in", language)), sentence));
+      };
+      const seam = (id: string): number =>
+        report.seams.find((one) => one.id === id)?.lengthA ?? Number.NaN;
+      for (const [language, unit] of [
+        ["en", "in"],
+        ["de", "Zoll"],
+      ] as const) {
+        const raglan = said("raglan-front", "raglan.sew", language);
+        expect(raglan).toContain(` ${inches(seam("raglan-front"))} ${unit}`);
+        const side = said("underarm-and-side", "side.sew", language);
+        for (const length of [seam("side"), seam("underarm"), seam("side") + seam("underarm")])
+          expect(side).toContain(`${inches(length)} ${unit}`);
+        for (const [id, band] of [
+          ["neckband", report.bands.neckband],
+          ["cuffs", report.bands.cuff],
+          ["hem-band", report.bands.hemBand],
+        ] as const)
+          expect(said(id, "band.ring", language)).toContain(
+            `${inches(band.finishedLength)} ${unit}`,
+          );
+      }
     },
   );
 });

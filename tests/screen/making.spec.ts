@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
 import { kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
@@ -106,6 +107,36 @@ test("guide and handouts are saved as PDF", async ({ page }) => {
   await savedPdf(page, "Save the guide", /-guide\.pdf$/u);
   await savedPdf(page, "Class handout", /-handout\.pdf$/u);
   await savedPdf(page, "Handout with answers", /-answers\.pdf$/u);
+});
+
+const savedText = async (page: Page, button: string): Promise<string> => {
+  const waits = page.waitForEvent("download");
+  await page.getByRole("button", { name: button, exact: true }).click();
+  return readFileSync(await (await waits).path(), "latin1");
+};
+
+test("guide and handouts on Letter, though the pattern goes on A4", async ({ page }) => {
+  await openMaking(page);
+  await page.locator("[data-home-paper]").selectOption("letter");
+  for (const button of ["Save the guide", "Class handout"]) {
+    // 8.5 by 11 inches, in points.
+    expect(await savedText(page, button)).toMatch(/MediaBox\s*\[\s*0 0 612\.? ?\d* 792/u);
+  }
+});
+
+test("the table test is printed by itself, with its arc", async ({ page }) => {
+  await openChoir(page);
+  await turnTo(page, "Cloth");
+  await page.getByText("Find the rib’s two numbers on a table").click();
+  const waits = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Print the test and its arc" }).click();
+  const saved = await waits;
+  expect(saved.suggestedFilename()).toMatch(/-rib-test\.pdf$/u);
+  const text = execFileSync("pdftotext", ["-layout", await saved.path(), "-"], {
+    encoding: "utf8",
+  });
+  expect(text).toContain("arc");
+  expect(text).not.toContain("Sleeves to the front");
 });
 
 test("the screen is kept awake in this chapter only", async ({ page }) => {

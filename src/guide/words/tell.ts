@@ -69,3 +69,6 @@ export const tell = (voice: Voice, sentence: Told): string => said(voice, senten
 
 /** The same with a blank for every number that was worked out: the class finds it. */
 export const tellBlank = (voice: Voice, sentence: Told): string => said(voice, sentence, true);
+
+/** What stands in one slot of a sentence. */
+export const tellSlot = (voice: Voice, slot: Slot): string => written(voice, slot, false);

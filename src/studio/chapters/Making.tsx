@@ -1,5 +1,5 @@
 import { makeFile, useRun } from "../files/exporting.ts";
-import { homePaper } from "../files/exportJob.ts";
+import { chooseHome, useHome } from "../files/homePaper.ts";
 import { Late, late } from "../guide/Late.tsx";
 import { isForChild, withForChild } from "../guide/sewn.ts";
 import { useWakeLock } from "../guide/useWakeLock.ts";
@@ -8,38 +8,49 @@ import { change } from "../state/changes.ts";
 import { useMade } from "../state/made.ts";
 import { useStudio, work } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
+import { ForClass } from "./ForClass.tsx";
 import { RunNote } from "./RunNote.tsx";
 
 const MakingSteps = late(() =>
   import("../guide/MakingSteps.tsx").then(({ MakingSteps: steps }) => ({ default: steps })),
 );
 
-const FILES = ["guide", "handout", "answers"] as const;
+const HOME_PAPERS = { a4: "A4", letter: "Letter" } as const;
 
-/** The guide and the class's handout as files, to be taken to the machine. */
-function Files() {
+/** What guide and handouts are printed on: a home or school printer's sheets. */
+function HomePaperSlot() {
   const say = useSay();
-  const paper = useStudio((s) => s.history.present.paper);
-  const working = useRun((run) => run.state === "working");
-  const name = { a4: "A4", letter: "Letter" }[homePaper(paper)];
+  const paper = useHome();
   return (
-    <>
-      <p className="note filesNote">{say("making.files", { paper: name })}</p>
-      <div className="row">
-        {FILES.map((kind) => (
-          <button
-            key={kind}
-            type="button"
-            className={kind === "guide" ? "go" : "go quiet"}
-            disabled={working}
-            onClick={() => makeFile(kind)}
-          >
-            {say(`making.${kind}`)}
-          </button>
+    <span className="w">
+      <select
+        aria-label={say("making.paper")}
+        data-home-paper
+        value={paper}
+        onChange={(event) => chooseHome(event.target.value === "letter" ? "letter" : "a4")}
+      >
+        {Object.entries(HOME_PAPERS).map(([value, title]) => (
+          <option key={value} value={value}>
+            {title}
+          </option>
         ))}
+      </select>
+    </span>
+  );
+}
+
+/** The guide to be taken to the machine. */
+function GuideFile() {
+  const say = useSay();
+  const working = useRun((run) => run.state === "working");
+  return (
+    <Clause text={say("making.files")} given={{ paper: <HomePaperSlot /> }}>
+      <div className="row">
+        <button type="button" className="go" disabled={working} onClick={() => makeFile("guide")}>
+          {say("making.guide")}
+        </button>
       </div>
-      <RunNote />
-    </>
+    </Clause>
   );
 }
 
@@ -74,7 +85,11 @@ export function Making() {
       <Late>
         <MakingSteps garment={made.garment} />
       </Late>
-      <Files />
+      <div className="clauses">
+        <GuideFile />
+      </div>
+      <ForClass />
+      <RunNote />
     </div>
   );
 }

@@ -15,6 +15,7 @@ import {
   stretchedInUse,
   stretchRead,
 } from "../fields/tableTest.ts";
+import { makeFile, useRun } from "../files/exporting.ts";
 import { Sentence } from "../page/Sentence.tsx";
 import { change } from "../state/changes.ts";
 import { useMade } from "../state/made.ts";
@@ -23,6 +24,7 @@ import { work } from "../state/store.ts";
 import { readLength } from "../units/readLength.ts";
 import type { WordKey } from "../words/en.ts";
 import { useSay } from "../words/say.ts";
+import { RunNote } from "./RunNote.tsx";
 
 type ReadingProps = {
   readonly label: string;
@@ -134,6 +136,7 @@ export function TableTest() {
   const p = usePrint();
   const made = useMade();
   const [readings, setReadings] = useState<Readings>(NONE);
+  const working = useRun((run) => run.state === "working");
   if (!made) return null;
   const fixed = fixedSlots(made.garment, p);
   const given: Record<string, ReactNode> = { ...fixed };
@@ -152,6 +155,17 @@ export function TableTest() {
           <Sentence text={say(key)} given={given} />
         </p>
       ))}
+      <div className="row">
+        <button
+          type="button"
+          className="go quiet"
+          disabled={working}
+          onClick={() => makeFile("test")}
+        >
+          {say("test.print")}
+        </button>
+      </div>
+      <RunNote />
       <Result readings={readings} garment={made.garment} />
     </details>
   );

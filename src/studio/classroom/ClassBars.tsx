@@ -1,6 +1,5 @@
 import type { LessonStep } from "../../guide/lesson/step.ts";
 import { tell } from "../../guide/words/tell.ts";
-import { useVoice } from "../guide/voice.ts";
 import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import {
@@ -13,7 +12,8 @@ import {
   turnGround,
   turnNumbers,
 } from "./classKeys.ts";
-import { leaveClass } from "./teaching.ts";
+import { useClassVoice } from "./classVoice.ts";
+import { leaveClass, turnFullScreen } from "./teaching.ts";
 
 type Change = (state: ClassState, last: number) => ClassState;
 
@@ -41,14 +41,16 @@ function Tool({ letter, text, pressed, press }: ToolProps) {
   );
 }
 
+type HeadProps = Props & { readonly toNumber: () => void };
+
 /** The work's name, the teacher's keys as buttons, and which step this is. No body is named. */
-export function ClassHead({ steps, state, turn }: Props) {
+export function ClassHead({ steps, state, turn, toNumber }: HeadProps) {
   const say = useSay();
   const title = useStudio((s) => s.history.present.title);
   const name = say("class.title");
   return (
     <header className="classHead">
-      <p>{title === "" ? name : `${title}: ${name}`}</p>
+      <p>{title === "" ? name : title}</p>
       <fieldset aria-label={say("class.tools")}>
         <Tool
           letter="N"
@@ -69,6 +71,10 @@ export function ClassHead({ steps, state, turn }: Props) {
           pressed={state.black}
           press={() => turn(turnGround)}
         />
+        <Tool letter="C" text={say("class.change")} press={toNumber} />
+        {document.fullscreenEnabled ? (
+          <Tool letter="F" text={say("class.full")} press={turnFullScreen} />
+        ) : null}
         <Tool letter="Esc" text={say("class.leave")} press={leaveClass} />
       </fieldset>
       <p data-class-step>{say("class.of", { at: state.at + 1, all: steps.length })}</p>
@@ -81,7 +87,7 @@ const stitchOf = (i: number, at: number): string => (i < at ? "done" : i === at 
 /** The steps as stitches (done, now, to come), Back and On. */
 export function ClassFoot({ steps, state, turn }: Props) {
   const say = useSay();
-  const voice = useVoice();
+  const voice = useClassVoice();
   const last = steps.length - 1;
   return (
     <footer className="classFoot">

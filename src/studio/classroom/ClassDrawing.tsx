@@ -2,7 +2,6 @@ import { useMemo } from "react";
 import { toPathData } from "../../geometry/pathData.ts";
 import type { LessonStep } from "../../guide/lesson/step.ts";
 import { tell } from "../../guide/words/tell.ts";
-import { useVoice } from "../guide/voice.ts";
 import type { Size } from "../table/view.ts";
 import { useSay } from "../words/say.ts";
 import {
@@ -15,6 +14,7 @@ import {
   pathAt,
   toldNumbers,
 } from "./classLayout.ts";
+import { useClassVoice } from "./classVoice.ts";
 import { useShare } from "./useShare.ts";
 
 type Props = {
@@ -72,7 +72,7 @@ function PieceLines({ placed, scale, share }: PieceProps) {
 }
 
 function Numbers({ step, layout }: { readonly step: LessonStep; readonly layout: ClassLayout }) {
-  const voice = useVoice();
+  const voice = useClassVoice();
   return toldNumbers(step.numbers).map((number) => {
     const placed = layout.placed.find(({ piece }) => piece === number.piece);
     if (!placed) return null;
@@ -96,7 +96,7 @@ function Numbers({ step, layout }: { readonly step: LessonStep; readonly layout:
 /** The pieces that a step changes: the old line dashed, the new moving out of it. */
 export function ClassDrawing({ step, plays, numbers, size }: Props) {
   const say = useSay();
-  const voice = useVoice();
+  const voice = useClassVoice();
   const share = useShare(`${step.id} ${plays}`);
   const layout = useMemo(
     () => classLayout(step, { width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }),

@@ -8,8 +8,9 @@ import { ClassFoot, ClassHead } from "./ClassBars.tsx";
 import { ClassDrawing } from "./ClassDrawing.tsx";
 import { ClassWords } from "./ClassWords.tsx";
 import { CLASS_START, type ClassState, changeOfKey } from "./classKeys.ts";
+import { KeepThese } from "./KeepThese.tsx";
 import { PointerRing } from "./PointerRing.tsx";
-import { leaveClass } from "./teaching.ts";
+import { asksToKeep, leaveClass, turnFullScreen } from "./teaching.ts";
 
 type Change = (state: ClassState, last: number) => ClassState;
 
@@ -20,19 +21,30 @@ const MUCH = 2;
 const isForButton = ({ key, target }: KeyboardEvent): boolean =>
   (key === " " || key === "Enter") && target instanceof HTMLButtonElement;
 
+/** To the first number of the sentence: "C" as in change. */
+const toNumber = (): void => document.querySelector<HTMLElement>("[data-class-field]")?.focus();
+
+const PRESSES: Readonly<Record<string, () => void>> = {
+  escape: leaveClass,
+  c: toNumber,
+  f: turnFullScreen,
+};
+
 /** The whole page is the class's: the teacher's keys work wherever the focus is. */
 const useClassKeys = (turn: (change: Change) => void): void => {
   useEffect(() => {
-    const press = (event: KeyboardEvent) => {
+    const onKey = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || isForButton(event)) return;
+      const press = PRESSES[event.key.toLowerCase()];
       const change = changeOfKey(event.key);
-      if (event.key === "Escape") leaveClass();
+      if (asksToKeep()) return;
+      if (press) press();
       else if (change) turn(change);
       else return;
       event.preventDefault();
     };
-    addEventListener("keydown", press);
-    return () => removeEventListener("keydown", press);
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
   }, [turn]);
 };
 
@@ -70,7 +82,7 @@ export function ClassRoom({ garment }: { readonly garment: Garment }) {
       data-ground={state.black ? "black" : "white"}
       aria-label={say("class.name")}
     >
-      <ClassHead steps={steps} state={state} turn={turn} />
+      <ClassHead steps={steps} state={state} turn={turn} toNumber={toNumber} />
       <ClassWords step={step} state={state} />
       <div ref={room} className="classTable">
         {size.width > 0 ? (
@@ -83,6 +95,7 @@ export function ClassRoom({ garment }: { readonly garment: Garment }) {
           <span className="vh">{say("class.blank")}</span>
         </p>
       ) : null}
+      <KeepThese />
       <PointerRing />
     </main>
   );

@@ -3,11 +3,17 @@ import { useSay } from "../words/say.ts";
 import { showInClass } from "./teaching.ts";
 
 /** Opens the step-through; without a garment there is nothing to show. */
-export function ShowInClass() {
+export function ShowInClass({ className }: { readonly className?: string }) {
   const say = useSay();
   const made = useMade();
   return (
-    <button type="button" data-opens-class disabled={!made} onClick={showInClass}>
+    <button
+      type="button"
+      className={className}
+      data-opens-class
+      disabled={!made}
+      onClick={showInClass}
+    >
       {say("class.show")}
     </button>
   );

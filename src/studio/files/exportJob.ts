@@ -5,15 +5,16 @@ import type { PaperName } from "../../export/data/paper.ts";
 import type { HomePaper } from "../../export/printPage.ts";
 import type { Language } from "../units/printLength.ts";
 
-export type ExportKind = "pdf" | "svg" | "dxf" | "report" | "guide" | "handout" | "answers";
+type HomeKind = "guide" | "handout" | "answers" | "test";
+export type ExportKind = "pdf" | "svg" | "dxf" | "report" | HomeKind;
+const HOME: readonly ExportKind[] = ["guide", "handout", "answers", "test"] satisfies HomeKind[];
 /** For reading, not for cutting by: made over a stop as well, on a home printer's paper. */
-export const isHome = (kind: ExportKind): boolean =>
-  kind === "guide" || kind === "handout" || kind === "answers";
+export const isHome = (kind: ExportKind): kind is HomeKind => HOME.includes(kind);
 
 /** The sheets of a home printer that stand nearest to the paper chosen. */
 export const homePaper = (paper: PaperName): HomePaper => (paper === "letter" ? "letter" : "a4");
 
-export type ExportPhase = "start" | "draw" | "write";
+export type ExportPhase = "start" | "draw" | "write" | "pupils";
 
 /** What a file is made from: the same as the command line takes. */
 export type ExportJob = {
@@ -22,10 +23,23 @@ export type ExportJob = {
   readonly choices: Choices;
   readonly block: Block | null;
   readonly paper: PaperName;
+  /** What guide and handout are printed on. */
+  readonly home: HomePaper;
   readonly date: string | null;
   readonly language: Language;
   /** The guide then warns of cords and small parts. */
   readonly isChild: boolean;
+};
+
+/** Every pupil's small block, a sheet each. */
+export type ClassJob = {
+  readonly kind: "class";
+  readonly title: string;
+  readonly pupils: readonly Body[];
+  readonly choices: Choices;
+  readonly home: HomePaper;
+  readonly date: string | null;
+  readonly language: Language;
 };
 
 export type ExportAnswer =

@@ -6,24 +6,28 @@ import { reportText } from "../../export/report.ts";
 import type { Sheets } from "../../export/sheets.ts";
 import { toSvg } from "../../export/svg.ts";
 import { type Made, make } from "../../project/make.ts";
-import { type ExportAnswer, type ExportJob, homePaper, isHome } from "./exportJob.ts";
+import { type ClassJob, type ExportAnswer, type ExportJob, isHome } from "./exportJob.ts";
 
 const say = (answer: ExportAnswer): void => postMessage(answer);
 
 const font = async (): Promise<Uint8Array> =>
   new Uint8Array(await (await fetch(fontUrl)).arrayBuffer());
 
+const printOptions = async ({ home, language, date }: ExportJob | ClassJob) => ({
+  font: await font(),
+  paper: home,
+  language,
+  ...(date === null ? {} : { date }),
+});
+
 /** Guide and handout bring their own words and drawings, when they are asked for. */
 const printed = async (job: ExportJob, made: Made): Promise<BlobPart> => {
-  const options = {
-    font: await font(),
-    paper: homePaper(job.paper),
-    language: job.language,
-    ...(job.date === null ? {} : { date: job.date }),
-  };
-  if (job.kind === "guide") {
-    const { guidePdf } = await import("../../export/guidePdf.ts");
-    return new Uint8Array(await guidePdf({ ...made, isChild: job.isChild }, options));
+  const options = await printOptions(job);
+  if (job.kind === "guide" || job.kind === "test") {
+    const { guidePdf, tableTestPdf } = await import("../../export/guidePdf.ts");
+    const subject = { ...made, isChild: job.isChild };
+    const write = job.kind === "guide" ? guidePdf : tableTestPdf;
+    return new Uint8Array(await write(subject, options));
   }
   const { handoutPdf } = await import("../../export/handout.ts");
   const answers = job.kind === "answers";
@@ -46,16 +50,29 @@ const laidOut = (job: ExportJob, made: Made): Sheets => {
   return sheets;
 };
 
-const run = async (job: ExportJob): Promise<void> => {
+/** Drafting goes pupil by pupil, so that the page can tell how far it is. */
+const classSheets = async (job: ClassJob): Promise<BlobPart> => {
+  const pupils = job.pupils.map((body, i) => {
+    say({ kind: "phase", phase: "pupils", share: (0.8 * i) / job.pupils.length });
+    return make(body, job.choices, null);
+  });
+  say({ kind: "phase", phase: "draw", share: 0.8 });
+  const { classPdf } = await import("../../export/handout.ts");
+  return new Uint8Array(await classPdf(job.title, pupils, await printOptions(job)));
+};
+
+const bodyFile = async (job: ExportJob): Promise<BlobPart> => {
   const made = make(job.body, job.choices, job.block);
   say({ kind: "phase", phase: "start", share: 0.15 });
-  const bytes = isHome(job.kind)
-    ? await printed(job, made)
-    : await written(job, made, laidOut(job, made));
+  return isHome(job.kind) ? printed(job, made) : written(job, made, laidOut(job, made));
+};
+
+const run = async (job: ExportJob | ClassJob): Promise<void> => {
+  const bytes = job.kind === "class" ? await classSheets(job) : await bodyFile(job);
   say({ kind: "phase", phase: "write", share: 0.95 });
   say({ kind: "done", bytes });
 };
 
-addEventListener("message", ({ data }: MessageEvent<ExportJob>) => {
+addEventListener("message", ({ data }: MessageEvent<ExportJob | ClassJob>) => {
   run(data).catch((fault: unknown) => say({ kind: "failed", why: String(fault) }));
 });

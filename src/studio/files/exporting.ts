@@ -1,6 +1,7 @@
 import { create } from "zustand";
 import type { Check } from "../../checks/check.ts";
 import { bodyOf, heldBody } from "../../project/work.ts";
+import { taughtPupil, useClassFile } from "../classroom/classFile.ts";
 import { isForChild } from "../guide/sewn.ts";
 import { bodyName } from "../state/changes.ts";
 import { blockOf, drawnOf } from "../state/made.ts";
@@ -8,12 +9,16 @@ import { studio, work } from "../state/store.ts";
 import { say } from "../words/say.ts";
 import { download, fileName } from "./download.ts";
 import {
+  type ClassJob,
   type ExportAnswer,
   type ExportJob,
   type ExportKind,
   type ExportPhase,
   isHome,
 } from "./exportJob.ts";
+import { homeNow } from "./homePaper.ts";
+
+type FileKind = ExportKind | ClassJob["kind"];
 
 /** What the page says of a file that is being made. */
 export type Run =
@@ -24,7 +29,7 @@ export type Run =
       readonly phase: ExportPhase;
       readonly share: number;
     }
-  | { readonly state: "made"; readonly file: string; readonly kind: ExportKind }
+  | { readonly state: "made"; readonly file: string; readonly kind: FileKind }
   | { readonly state: "stopped" }
   | { readonly state: "failed"; readonly why: string };
 
@@ -33,7 +38,7 @@ const show = (run: Run): void => useRun.setState(run, true);
 
 let worker: Worker | null = null;
 
-const TYPES: Readonly<Record<ExportKind, { ending: string; type: string }>> = {
+const TYPES: Readonly<Record<FileKind, { ending: string; type: string }>> = {
   pdf: { ending: ".pdf", type: "application/pdf" },
   svg: { ending: ".svg", type: "image/svg+xml" },
   dxf: { ending: ".dxf", type: "application/dxf" },
@@ -41,20 +46,20 @@ const TYPES: Readonly<Record<ExportKind, { ending: string; type: string }>> = {
   guide: { ending: "-guide.pdf", type: "application/pdf" },
   handout: { ending: "-handout.pdf", type: "application/pdf" },
   answers: { ending: "-answers.pdf", type: "application/pdf" },
+  test: { ending: "-rib-test.pdf", type: "application/pdf" },
+  class: { ending: "-class.pdf", type: "application/pdf" },
 };
 
 /** Stops that are neither mended nor signed for: no file is made over them. */
 export const openStops = (checks: readonly Check[], signed: Readonly<Record<string, string>>) =>
   checks.filter(({ id, verdict }) => verdict === "stop" && signed[id] === undefined);
 
-const nameOf = (kind: ExportKind): string => fileName(bodyName(work()), TYPES[kind].ending);
-
 const end = (): void => {
   worker?.terminate();
   worker = null;
 };
 
-const onAnswer = (kind: ExportKind, file: string, answer: ExportAnswer): void => {
+const onAnswer = (kind: FileKind, file: string, answer: ExportAnswer): void => {
   if (answer.kind === "phase") {
     show({ state: "working", file, phase: answer.phase, share: answer.share });
     return;
@@ -68,33 +73,55 @@ const onAnswer = (kind: ExportKind, file: string, answer: ExportAnswer): void =>
   show({ state: "made", file, kind });
 };
 
-/** Makes a file off the page's own thread, and hands it over. One at a time. */
-export const makeFile = (kind: ExportKind): void => {
-  const now = work();
-  const body = bodyOf(heldBody(now));
-  const { made } = drawnOf(now);
-  if (!body || !made) return;
-  if (!isHome(kind) && openStops(made.checks, now.signed).length > 0) return;
+/** Off the page's own thread; one at a time. */
+const begin = (job: ExportJob | ClassJob, title: string): void => {
   end();
-  const file = nameOf(kind);
-  const job: ExportJob = {
-    kind,
-    body,
-    choices: now.choices,
-    block: blockOf(now),
-    paper: now.paper,
-    date: now.date,
-    language: studio().language,
-    isChild: isForChild(now),
-  };
+  const file = fileName(title, TYPES[job.kind].ending);
   show({ state: "working", file, phase: "start", share: 0.05 });
   worker = new Worker(new URL("./exportWorker.ts", import.meta.url), { type: "module" });
-  worker.onmessage = ({ data }: MessageEvent<ExportAnswer>) => onAnswer(kind, file, data);
+  worker.onmessage = ({ data }: MessageEvent<ExportAnswer>) => onAnswer(job.kind, file, data);
   worker.onerror = (event) => {
     end();
     show({ state: "failed", why: event.message ?? say("paper.cancelled") });
   };
   worker.postMessage(job);
+};
+
+/** A lesson's handout is made on the measures that the class works with. */
+const pupilFor = (kind: ExportKind) =>
+  kind === "handout" || kind === "answers" ? taughtPupil() : undefined;
+
+/** Makes a file from the body on the table, and hands it over. */
+export const makeFile = (kind: ExportKind): void => {
+  const now = work();
+  const { made } = drawnOf(now);
+  const pupil = pupilFor(kind);
+  const body = pupil ?? bodyOf(heldBody(now));
+  if (!body || !made) return;
+  if (!isHome(kind) && openStops(made.checks, now.signed).length > 0) return;
+  const job: ExportJob = {
+    kind,
+    body,
+    choices: now.choices,
+    block: pupil ? null : blockOf(now),
+    paper: now.paper,
+    home: homeNow(now),
+    date: now.date,
+    language: studio().language,
+    isChild: isForChild(now),
+  };
+  begin(job, pupil ? pupil.id : bodyName(now));
+};
+
+/** Every pupil of the class file on a sheet of its own. */
+export const makeClassSheets = (): void => {
+  const read = useClassFile.getState();
+  if (read.state !== "read") return;
+  const now = work();
+  const { title, pupils } = read;
+  const { language } = studio();
+  const { choices, date } = now;
+  begin({ kind: "class", title, pupils, choices, home: homeNow(now), date, language }, title);
 };
 
 export const stopFile = (): void => {

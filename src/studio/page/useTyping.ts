@@ -1,17 +1,10 @@
 import { type ChangeEvent, type KeyboardEvent, type PointerEvent, useRef, useState } from "react";
 import type { FieldId } from "../fields/fields.ts";
 import { dropGesture, setNumber } from "../state/changes.ts";
-import { nudged, type Reach } from "../state/nudge.ts";
+import { nudged, type Way, wayOfKey } from "../state/nudge.ts";
 import type { Print } from "../state/print.ts";
 import { takeTyped } from "../state/refusing.ts";
 import { put, studio, work } from "../state/store.ts";
-
-const REACH: Readonly<Record<string, { readonly by: 1 | -1; readonly reach: Reach }>> = {
-  ArrowUp: { by: 1, reach: "step" },
-  ArrowDown: { by: -1, reach: "step" },
-  PageUp: { by: 1, reach: "leap" },
-  PageDown: { by: -1, reach: "leap" },
-};
 
 let gestures = 0;
 
@@ -37,7 +30,7 @@ type Typing = {
   readonly type: (text: string) => void;
   readonly keep: () => void;
   readonly putBack: () => void;
-  readonly nudge: (way: { by: 1 | -1; reach: Reach }, fine: boolean) => void;
+  readonly nudge: (way: Way) => void;
 };
 
 /** What the input does with keys, pointer and focus. */
@@ -48,10 +41,10 @@ const handlersOf = (id: FieldId, { begin, type, keep, putBack, nudge }: Typing) 
     type(event.target.value);
   },
   onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => {
-    const way = REACH[event.key];
+    const way = wayOfKey(event.key, event.shiftKey);
     if (way) {
       event.preventDefault();
-      nudge(way, event.shiftKey);
+      nudge(way);
     }
     if (event.key === "Enter") keep();
     if (event.key === "Escape") putBack();
@@ -88,10 +81,10 @@ export const useTyping = (id: FieldId, p: Print) => {
     setTyping(null);
     setRefused(id, null);
   };
-  const nudge = (way: { by: 1 | -1; reach: Reach }, fine: boolean) => {
+  const nudge = (way: Way) => {
     setTyping(null);
     setRefused(id, null);
-    nudged(id, way.by, fine ? "fine" : way.reach, gesture.current);
+    nudged(id, way, gesture.current);
   };
   return { typing, on: handlersOf(id, { begin, type, keep, putBack, nudge }) };
 };

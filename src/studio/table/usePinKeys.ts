@@ -25,7 +25,7 @@ export const usePinKeys = (field: FieldId, putBack: () => void) => {
       event.preventDefault();
       event.stopPropagation();
       const reach = event.key.startsWith("Page") ? "leap" : event.shiftKey ? "fine" : "step";
-      nudged(field, by, reach, gesture.current);
+      nudged(field, { by, reach }, gesture.current);
     },
     onFocus: () => {
       gesture.current = `pin-${field}-${++runs}`;

@@ -64,6 +64,7 @@ export const chapters: Readonly<Record<keyof typeof en, string>> = {
     "Die Marken auf {stretched} dehnen, 5 Sekunden halten, loslassen; dreimal. Nach einer Minute sind sie {minute} auseinander, nach einer Stunde {hour}.",
   "test.three":
     "Die Schnittkante an einen Bogen mit dem Radius {radius} stecken, Bruch nach innen. Der kürzeste Bogen, auf dem {mark} davon noch flach liegen, ist {arc}.",
+  "test.print": "Probe und Bogen drucken",
   "test.gives": "Dieses Bündchen dehnt sich um {stretch} und gibt {recovery} zurück.",
   "test.use": "{stretch} und {recovery} verwenden",
   "test.slow":

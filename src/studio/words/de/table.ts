@@ -106,6 +106,7 @@ export const table: Readonly<Record<keyof typeof en, string>> = {
   "paper.working": "„{file}“ entsteht: {phase}",
   "paper.phase.start": "auslegen",
   "paper.phase.draw": "Blätter zeichnen",
+  "paper.phase.pupils": "die Grundschnitte der Schüler",
   "paper.phase.write": "schreiben",
   "paper.cancel": "Anhalten",
   "paper.cancelled": "Angehalten. Nichts wurde geschrieben.",

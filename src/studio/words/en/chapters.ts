@@ -63,6 +63,7 @@ export const chapters = {
     "Stretch the marks to {stretched}, hold 5 seconds, let go; three times. After one minute they are {minute} apart, after one hour {hour}.",
   "test.three":
     "Pin the raw edge along an arc of radius {radius}, fold inwards. The shortest arc on which {mark} of it still lies flat is {arc}.",
+  "test.print": "Print the test and its arc",
   "test.gives": "This rib stretches {stretch} and gives back {recovery}.",
   "test.use": "Use {stretch} and {recovery}",
   "test.slow":

@@ -105,6 +105,7 @@ export const table = {
   "paper.working": "Making “{file}”: {phase}",
   "paper.phase.start": "laying out",
   "paper.phase.draw": "drawing sheets",
+  "paper.phase.pupils": "drafting the pupils’ blocks",
   "paper.phase.write": "writing",
   "paper.cancel": "Stop",
   "paper.cancelled": "Stopped. Nothing was written.",

@@ -9,17 +9,17 @@ import { EDGES_OF, likenessOf, type NamedOutline } from "./proposeNames.ts";
 import { soundOutline } from "./soundOutline.ts";
 
 /** The three pieces of a block. */
-const BLOCK_PIECES = ["front", "back", "sleeve"] as const;
-type BlockPiece = (typeof BLOCK_PIECES)[number];
+export const BLOCK_PIECES = ["front", "back", "sleeve"] as const;
+export type BlockPiece = (typeof BLOCK_PIECES)[number];
 
 /** Lines by the edge that they were assigned to, such as `front.raglan`; by name or by hand. */
-type Assigned = ReadonlyMap<string, Path>;
+export type Assigned = ReadonlyMap<string, Path>;
 
 const edgesOf = (piece: BlockPiece): readonly string[] =>
   piece === "sleeve" ? EDGES_OF.sleeve : EDGES_OF.half;
 
 /** Only letters, small ones: `front_raglan`, `Front raglan` and `frontRaglan` are one name. */
-const plain = (name: string): string => name.toLowerCase().replace(/[^a-z]/gu, "");
+export const plain = (name: string): string => name.toLowerCase().replace(/[^a-z]/gu, "");
 
 /** Whether a line is called an edge: by the whole name, or by the edge within a group of the piece. */
 const isCalled = ({ names }: ReadLine, piece: BlockPiece, edge: string): boolean => {

@@ -6,6 +6,7 @@ import type { Path } from "../../geometry/segment.ts";
 import type { Mm } from "../../geometry/units.ts";
 import type { ReadLine } from "./drawing.ts";
 import type { PdfPageLines } from "./pdfIn.ts";
+import { type PointGrid, pointGrid } from "./pointGrid.ts";
 
 /** Where a page's upper left corner stands in the whole drawing, mm. */
 export type PagePlace = { readonly page: number; readonly x: Mm; readonly y: Mm };
@@ -24,59 +25,72 @@ const isSame = (a: Path, b: Path): boolean =>
   apart(middle(a), middle(b)) < SAME &&
   Math.abs(lengthOf(a) - lengthOf(b)) < SAME;
 
+/** Lines that are drawn twice, kept once. */
+export const drawnOnce = (lines: readonly ReadLine[]): readonly ReadLine[] => {
+  const seen = pointGrid<Path>(SAME);
+  return lines.filter(({ path }) => {
+    const at = middle(path);
+    const isNew = !seen.near(at).some((other) => isSame(other, path));
+    if (isNew) seen.put(at, path);
+    return isNew;
+  });
+};
+
 /** Pages laid where they belong; lines that several pages draw are kept once. */
 export const layPages = (
   pages: readonly PdfPageLines[],
   places: readonly PagePlace[],
-): readonly ReadLine[] => {
-  const kept: ReadLine[] = [];
-  for (const { page, x, y } of places) {
-    const lines = pages.find((other) => other.page === page)?.lines ?? [];
-    for (const read of lines) {
-      const path = mapPath(read.path, (p) => ({ x: p.x + x, y: p.y + y }));
-      if (!kept.some((other) => isSame(other.path, path))) kept.push({ ...read, path });
-    }
-  }
-  return kept;
-};
+): readonly ReadLine[] =>
+  drawnOnce(
+    places.flatMap(({ page, x, y }) => {
+      const lines = pages.find((other) => other.page === page)?.lines ?? [];
+      const move = (p: Point): Point => ({ x: p.x + x, y: p.y + y });
+      return lines.map((read) => ({ ...read, path: mapPath(read.path, move) }));
+    }),
+  );
 
-/** The line in `rest` that begins or ends nearest to a point, turned to begin there. */
-const continuing = (
-  rest: readonly Path[],
-  from: Point,
-  within: Mm,
-): { readonly at: number; readonly path: Path } | null => {
-  let best: { at: number; path: Path } | null = null;
-  let least = within;
-  for (const [at, path] of rest.entries()) {
-    const [start, end] = [apart(startOf(path), from), apart(endOf(path), from)];
-    if (Math.min(start, end) > least) continue;
-    least = Math.min(start, end);
-    best = { at, path: start <= end ? path : reversed(path) };
+type Loose = { readonly path: Path; readonly length: Mm; isTaken: boolean };
+
+/** The line that begins or ends at a point, turned to begin there: the longest of several. */
+const continuing = (ends: PointGrid<Loose>, from: Point, within: Mm): Path | null => {
+  let best: Loose | null = null;
+  for (const loose of ends.near(from)) {
+    if (loose.isTaken || (best && best.length >= loose.length)) continue;
+    const nearest = Math.min(apart(startOf(loose.path), from), apart(endOf(loose.path), from));
+    if (nearest <= within) best = loose;
   }
-  return best;
+  if (!best) return null;
+  best.isTaken = true;
+  const { path } = best;
+  return apart(startOf(path), from) <= apart(endOf(path), from) ? path : reversed(path);
 };
 
 /**
  * Lines put end to end where they meet within `within` mm, beginning with the first; turned round
- * where that is needed. What meets nothing stays by itself.
+ * where that is needed. Where several meet, the longest goes on; a chain that comes back to its
+ * start is closed there. What meets nothing stays by itself.
  */
 export const chainLines = (lines: readonly Path[], within: Mm = MEETS): readonly Path[] => {
-  const rest = [...lines];
-  const chains: Path[] = [];
-  for (let first = rest.shift(); first; first = rest.shift()) {
-    let chain = first;
+  const loose = lines.map((path): Loose => ({ path, length: lengthOf(path), isTaken: false }));
+  const ends = pointGrid<Loose>(within);
+  for (const one of loose) {
+    ends.put(startOf(one.path), one);
+    ends.put(endOf(one.path), one);
+  }
+  const isOpen = (chain: Path): boolean => apart(startOf(chain), endOf(chain)) > within;
+  return loose.flatMap((first) => {
+    if (first.isTaken) return [];
+    first.isTaken = true;
+    let chain = first.path;
     for (let turn = 0; turn < 2; turn++) {
-      for (;;) {
-        const next = continuing(rest, endOf(chain), within);
+      while (isOpen(chain)) {
+        const next = continuing(ends, endOf(chain), within);
         if (!next) break;
-        rest.splice(next.at, 1);
-        chain = pathOf([...chain, ...next.path]);
+        chain = pathOf([...chain, ...next]);
       }
       // Then the same from its other end.
       chain = reversed(chain);
     }
-    chains.push(chain);
-  }
-  return chains;
+    return [chain];
+  });
 };

@@ -1,7 +1,8 @@
 import type { Mm } from "../../geometry/units.ts";
 import { faulty, found, type Told } from "../told.ts";
 import { MOST_SEGMENTS, type ReadLine } from "./drawing.ts";
-import { linesOfPage, pageSize } from "./pdfLines.ts";
+import { marksOf, type PageMark } from "./pageMarks.ts";
+import { linesOfPage, pageSize, wordsOfPage } from "./pdfLines.ts";
 import { openPdf } from "./pdfReader.ts";
 
 /** One page of a PDF: its size and its lines in mm, from its upper left corner. */
@@ -10,6 +11,8 @@ export type PdfPageLines = {
   readonly width: Mm;
   readonly height: Mm;
   readonly lines: readonly ReadLine[];
+  /** The tool's own corner marks on it. */
+  readonly marks: readonly PageMark[];
 };
 
 /**
@@ -20,11 +23,11 @@ export type PdfPageLines = {
 export const readPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPageLines[]>> => {
   const opened = await openPdf(bytes);
   if ("fault" in opened) return opened;
-  const pages = opened.found.map((page, i) => ({
-    page: i + 1,
-    ...pageSize(page),
-    lines: linesOfPage(page),
-  }));
+  const pages = opened.found.map((page, i) => {
+    const lines = linesOfPage(page);
+    const marks = marksOf(lines, wordsOfPage(page));
+    return { page: i + 1, ...pageSize(page), lines, marks };
+  });
   const parts = pages.reduce(
     (sum, { lines }) => sum + lines.reduce((count, { path }) => count + path.length, 0),
     0,

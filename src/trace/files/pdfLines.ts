@@ -5,6 +5,7 @@ import { cubic, line, type Segment } from "../../geometry/segment.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { type Affine, movedBy, UNMOVED, within } from "./affine.ts";
 import type { ReadLine } from "./drawing.ts";
+import type { PageWord } from "./pageMarks.ts";
 import type { PdfPage, PdfStep } from "./pdfReader.ts";
 
 const MM_PER_POINT = MM_PER_INCH / 72;
@@ -35,6 +36,12 @@ export const pageSize = ({
   const across = (right - left) * MM_PER_POINT * unit;
   const up = (top - bottom) * MM_PER_POINT * unit;
   return turn % 180 === 0 ? { width: across, height: up } : { width: up, height: across };
+};
+
+/** Its words, each where it begins, mm from the upper left corner. */
+export const wordsOfPage = (page: PdfPage): readonly PageWord[] => {
+  const to = toPage(page);
+  return page.words.map(({ text, x, y }) => ({ text: text.trim(), at: movedBy(to, { x, y }) }));
 };
 
 const isNumber = (value: unknown): value is number => typeof value === "number";

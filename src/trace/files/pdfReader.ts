@@ -12,6 +12,8 @@ export type PdfPage = {
   /** How far it is turned to be read, in degrees: 0, 90, 180 or 270, clockwise. */
   readonly turn: number;
   readonly steps: readonly PdfStep[];
+  /** Its words, each with where it begins, in the page's own units. */
+  readonly words: readonly { readonly text: string; readonly x: number; readonly y: number }[];
   /** The library's numbers of its instructions, by name. */
   readonly codes: ReadonlyMap<string, number>;
   /** Whether a layer is shown, and what it is called. */
@@ -64,13 +66,24 @@ type LibraryPage = {
     readonly fnArray: readonly number[];
     readonly argsArray: readonly unknown[];
   }>;
+  readonly getTextContent: () => Promise<{ readonly items: readonly unknown[] }>;
+};
+
+/** A piece of text of the library, where it has a place. */
+const wordOf = (item: unknown): PdfPage["words"] => {
+  if (!isRecord(item) || typeof item["str"] !== "string") return [];
+  const place: readonly unknown[] = Array.isArray(item["transform"]) ? item["transform"] : [];
+  const [x, y] = [place[4], place[5]];
+  return typeof x === "number" && typeof y === "number" ? [{ text: item["str"], x, y }] : [];
 };
 
 const readPage = async (page: LibraryPage, { codes, layer }: Opened): Promise<PdfPage> => {
   const names = new Map([...codes].map(([name, code]) => [code, name]));
   const { fnArray, argsArray } = await page.getOperatorList();
   const [left = 0, bottom = 0, right = 0, top = 0] = page.view;
+  const { items } = await page.getTextContent();
   return {
+    words: items.flatMap(wordOf),
     box: [left, bottom, right, top],
     unit: page.userUnit,
     turn: page.rotate,

@@ -2,6 +2,7 @@ import { performance } from "node:perf_hooks";
 import { filesOf, type Job } from "../../src/cli/bodyFiles.ts";
 import { DEFAULT_CHOICES } from "../../src/drafting/data/defaults.ts";
 import type { Body } from "../../src/drafting/measures.ts";
+import { DEFAULT_PRINT } from "../../src/export/printChoices.ts";
 import { make } from "../../src/project/make.ts";
 import { bodiesOf } from "./bodies.ts";
 import { type Row, short } from "./row.ts";
@@ -15,7 +16,14 @@ const ROUNDS = 8;
 const TO_CHECKS = 0.25;
 const TO_REPORT = 0.6;
 
-const JOB: Job = { choices: DEFAULT_CHOICES, block: null, paper: "a4", date: null, font: null };
+const JOB: Job = {
+  choices: DEFAULT_CHOICES,
+  block: null,
+  paper: "a4",
+  print: DEFAULT_PRINT,
+  date: null,
+  font: null,
+};
 
 /** Median time a body, in ms, once the engine has seen the work. */
 const eachTakes = async (job: (body: Body) => unknown): Promise<number> => {

@@ -1,5 +1,4 @@
 import { parseArgs } from "node:util";
-import { PAPER_NAMES, type PaperName } from "../export/data/paper.ts";
 import { nearest } from "../project/nearest.ts";
 import {
   type GuideCommand,
@@ -9,22 +8,21 @@ import {
   handoutWanted,
 } from "./homeCommands.ts";
 import { MARKERS_OPTIONS, type MarkersCommand, markersWanted } from "./markers.ts";
+import { PRINT_OPTIONS, type PrintWanted, printWanted } from "./printOptions.ts";
 import { COMMANDS, type CommandName } from "./usage.ts";
 
-export type DraftCommand = {
+export type DraftCommand = PrintWanted & {
   readonly command: "draft";
   readonly body: { readonly file: string } | { readonly size: string };
   readonly choices: string | null;
   readonly block: string | null;
-  readonly paper: PaperName;
   readonly date: string | null;
   readonly out: string;
 };
-export type BatchCommand = {
+export type BatchCommand = PrintWanted & {
   readonly command: "batch";
   readonly bodies: string;
   readonly choices: string | null;
-  readonly paper: PaperName;
   readonly sheets: boolean;
   readonly out: string;
 };
@@ -50,7 +48,8 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
     size: "string",
     choices: "string",
     block: "string",
-    paper: "string",
+    ...PRINT_OPTIONS,
+    only: "string",
     date: "string",
     out: "string",
     ...HELP,
@@ -58,7 +57,7 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
   batch: {
     bodies: "string",
     choices: "string",
-    paper: "string",
+    ...PRINT_OPTIONS,
     "no-sheets": "boolean",
     out: "string",
     ...HELP,
@@ -105,13 +104,6 @@ const suggestion = (word: string, known: readonly string[]): string => {
   return meant === null ? "" : ` Did you mean --${meant}?`;
 };
 
-const isPaper = (word: string): word is PaperName => PAPER_NAMES.some((name) => name === word);
-
-const paperIn = (options: Sorted["options"]): PaperName | null => {
-  const word = options.get("paper") ?? "a4";
-  return isPaper(word) ? word : null;
-};
-
 /** A day that the calendar has, written YYYY-MM-DD. */
 const isDate = (word: string): boolean => {
   if (!/^\d{4}-\d{2}-\d{2}$/u.test(word)) return false;
@@ -122,7 +114,7 @@ const isDate = (word: string): boolean => {
 type Wrong = (sentence: string) => Command;
 
 const draftCommand = ({ options }: Sorted, wrong: Wrong): Command => {
-  const paper = paperIn(options);
+  const printed = printWanted(options);
   const [file, size, out] = [options.get("body"), options.get("size"), options.get("out")];
   const date = options.get("date") ?? null;
   if (file !== undefined && size !== undefined)
@@ -130,24 +122,21 @@ const draftCommand = ({ options }: Sorted, wrong: Wrong): Command => {
   const body = file !== undefined ? { file } : size !== undefined ? { size } : null;
   if (body === null) return wrong("--body BODY.json is missing (or --size NAME).");
   if (out === undefined) return wrong("--out DIR is missing.");
-  if (paper === null) return wrong(wrongPaper(options));
+  if ("sentence" in printed) return wrong(printed.sentence);
   if (date !== null && !isDate(date))
     return wrong(`--date is ${date}; it must be a day written YYYY-MM-DD.`);
   const [choices, block] = [options.get("choices") ?? null, options.get("block") ?? null];
-  return { command: "draft", body, choices, block, paper, date, out };
+  return { command: "draft", body, choices, block, ...printed, date, out };
 };
 
-const wrongPaper = (options: Sorted["options"]): string =>
-  `--paper is ${options.get("paper")}; it must be one of ${PAPER_NAMES.join(", ")}.`;
-
 const batchCommand = ({ options }: Sorted, wrong: Wrong): Command => {
-  const paper = paperIn(options);
+  const printed = printWanted(options);
   const [bodies, out] = [options.get("bodies"), options.get("out")];
   if (bodies === undefined) return wrong("--bodies BODIES.csv is missing.");
   if (out === undefined) return wrong("--out DIR is missing.");
-  if (paper === null) return wrong(wrongPaper(options));
+  if ("sentence" in printed) return wrong(printed.sentence);
   const choices = options.get("choices") ?? null;
-  return { command: "batch", bodies, choices, paper, sheets: !options.has("no-sheets"), out };
+  return { command: "batch", bodies, choices, ...printed, sheets: !options.has("no-sheets"), out };
 };
 
 const checkCommand = ({ rest }: Sorted, wrong: Wrong): Command => {

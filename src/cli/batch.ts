@@ -132,7 +132,7 @@ const conclude = (
 
 /** `batch`: a table of bodies in, a folder for each of them out. */
 export const batch = async (command: BatchCommand, voice: Voice): Promise<ExitStatus> => {
-  const { paper, out: folder } = command;
+  const { paper, print, out: folder } = command;
   const target = { folder, mark: newRunMark() };
   try {
     openFolder(folder);
@@ -157,7 +157,7 @@ export const batch = async (command: BatchCommand, voice: Voice): Promise<ExitSt
   const young = ageNotice(rows.map(({ task }) => task.body));
   for (const notice of [...bodies.notices, ...young]) voice.err(`${notice}\n`);
   const font = command.sheets ? printFont() : null;
-  const job = { choices: choices.is, block: null, paper, date: null, font };
+  const job = { choices: choices.is, block: null, paper, print, date: null, font };
   const done = await draftRows(rows, { ...target, job }, voice);
   return conclude(outcomeOf(rows, done, refused), target, voice);
 };

@@ -1,11 +1,13 @@
 import type { Choices } from "../drafting/choices.ts";
 import type { Body } from "../drafting/measures.ts";
 import type { Block } from "../drafting/piece.ts";
-import type { PaperName } from "../export/data/paper.ts";
 import { toDxf } from "../export/dxf.ts";
 import { layOut } from "../export/layout.ts";
+import type { PaperChoice } from "../export/paperSize.ts";
 import { toPdf } from "../export/pdf.ts";
+import type { PrintChoices } from "../export/printChoices.ts";
 import { reportText } from "../export/report.ts";
+import type { Sheets } from "../export/sheets.ts";
 import { toSvg } from "../export/svg.ts";
 import { type Made, make } from "../project/make.ts";
 import { summaryLine, summaryOf } from "../project/summaryCsv.ts";
@@ -16,7 +18,8 @@ export type Job = {
   readonly choices: Choices;
   /** The maker's own block; null where it is drafted from the measures. */
   readonly block: Block | null;
-  readonly paper: PaperName;
+  readonly paper: PaperChoice;
+  readonly print: PrintChoices;
   readonly date: string | null;
   /** The print font; null where no sheets are wanted. */
   readonly font: Uint8Array | null;
@@ -29,14 +32,20 @@ export type BodyFiles = {
   readonly summary: string;
 };
 
-/**
- * Everything that leaves the program for one body, or for a standard size in its place. The same
- * body and job give the same bytes.
- */
-export const filesOf = async (body: Body, job: Job, size?: string): Promise<BodyFiles> => {
-  const { font, date } = job;
+/** A body made and laid out, before anything is written. */
+export type LaidBody = { readonly made: Made; readonly sheets: Sheets };
+
+export const laidBody = (body: Body, job: Job): LaidBody => {
   const made = make(body, job.choices, job.block);
-  const sheets = layOut(made.garment.pieces, job.paper);
+  return { made, sheets: layOut(made.garment.pieces, job.paper, job.print) };
+};
+
+/** The files of a body that is laid out, or of a standard size in its place. */
+export const filesFrom = async (
+  { made, sheets }: LaidBody,
+  { font, date }: Job,
+  size?: string,
+): Promise<BodyFiles> => {
   const summary = summaryLine(summaryOf(made, sheets.count));
   const report = { "report.json": reportText(made, sheets) };
   if (font === null) return { made, summary, files: report };
@@ -53,3 +62,7 @@ export const filesOf = async (body: Body, job: Job, size?: string): Promise<Body
     },
   };
 };
+
+/** Everything that leaves the program for one body. The same body and job give the same bytes. */
+export const filesOf = (body: Body, job: Job): Promise<BodyFiles> =>
+  filesFrom(laidBody(body, job), job);

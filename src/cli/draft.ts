@@ -1,9 +1,10 @@
+import { wantedFaults } from "../export/printFaults.ts";
 import { ageNotice } from "../project/ageNotice.ts";
 import { sentence } from "../project/refusal.ts";
 import { worstVerdict } from "../project/summaryCsv.ts";
 import type { DraftCommand } from "./arguments.ts";
 import { printFont } from "./assets.ts";
-import { filesOf } from "./bodyFiles.ts";
+import { filesFrom, laidBody } from "./bodyFiles.ts";
 import { DONE, type ExitStatus, REFUSED } from "./exitStatus.ts";
 import { blockFrom, bodyFrom, bodyOfSizeNamed, choicesFrom } from "./inputs.ts";
 import type { Voice } from "./progress.ts";
@@ -23,10 +24,14 @@ export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitSt
     return REFUSED;
   }
   for (const notice of ageNotice([body.is])) voice.err(`${notice}\n`);
-  const { paper, date, out } = command;
-  const job = { choices: choices.is, block: block.is, paper, date, font: printFont() };
+  const { paper, print, date, out } = command;
+  const job = { choices: choices.is, block: block.is, paper, print, date, font: printFont() };
   const size = "size" in command.body ? body.is.id : undefined;
-  const { made, files } = await filesOf(body.is, job, size);
+  const laid = laidBody(body.is, job);
+  const missing = wantedFaults(laid.sheets);
+  for (const fault of missing) voice.err(`${sentence(fault)}\n`);
+  if (missing.length > 0) return REFUSED;
+  const { made, files } = await filesFrom(laid, job, size);
   const status = writeFiles(out, files, voice);
   if (status !== DONE) return status;
   voice.err(`${made.body.id}: ${worstVerdict(made.checks)}, in ${out}\n`);

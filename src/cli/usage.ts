@@ -4,13 +4,30 @@ import { FEWEST_MARKS, MOST_MARKS } from "../export/markerPages.ts";
 export const COMMANDS = ["draft", "batch", "check", "guide", "handout", "markers"] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
-const PAPERS = PAPER_NAMES.join("|");
+const NAMES = PAPER_NAMES.join(", ");
+
+/** How sheets are printed: the same for each command that prints some. */
+const PRINT_DETAILS = `  --paper NAME    a name below, or a size of your own in mm, across before along: 210x330
+  --turn WAY      portrait, landscape, or fewest: whichever needs fewer sheets
+  --margins MM    what the printer leaves bare: 10, or top,right,bottom,left: 10,12,15,12
+  --join WAY      overlap: each sheet is laid on the one before; butt: edge to edge
+  --overlap MM    how far a sheet repeats its neighbour; 10 where it is left out
+  --square-along MM  --square-across MM
+                  what the test square of 50 mm measures from your printer, along and across its
+                  feed: the sheets are then drawn so that this printer makes them true`;
+
+const PAPERS_LIST = `Papers: ${NAMES}.
+Without --paper it is a4. Rolls are named by their width.`;
 
 const SYNOPSIS: Readonly<Record<CommandName, string>> = {
   draft: `npm run -s ribwright -- draft --body BODY.json --out DIR
-    [--choices CHOICES.json] [--block BLOCK.json] [--paper ${PAPERS}] [--date YYYY-MM-DD]`,
+    [--choices CHOICES.json] [--block BLOCK.json] [--paper NAME] [--only A1,A2] [--date YYYY-MM-DD]
+    [--turn portrait|landscape|fewest] [--margins MM] [--join overlap|butt] [--overlap MM]
+    [--square-along MM] [--square-across MM]`,
   batch: `npm run -s ribwright -- batch --bodies BODIES.csv --out DIR
-    [--choices CHOICES.json] [--paper ${PAPERS}] [--no-sheets]`,
+    [--choices CHOICES.json] [--paper NAME] [--no-sheets]
+    [--turn portrait|landscape|fewest] [--margins MM] [--join overlap|butt] [--overlap MM]
+    [--square-along MM] [--square-across MM]`,
   check: "npm run -s ribwright -- check REPORT.json",
   guide: `npm run -s ribwright -- guide --body BODY.json --out DIR
     [--choices CHOICES.json] [--block BLOCK.json] [--paper a4|letter] [--language en|de]
@@ -39,17 +56,22 @@ const DETAILS: Readonly<Record<CommandName, string>> = {
   --size NAME     in place of --body: a standard size, such as W90-regular or W90
   --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
   --block FILE    the maker's own block; without it the block is drafted from the measures
-  --paper NAME    ${PAPERS}; a4 where it is left out
+${PRINT_DETAILS}
+  --only SHEETS   these sheets alone, by their names on the page map: A1,A2,C3
   --date DATE     printed on the sheets, such as 2026-03-14; without it no date is printed
-  --out DIR       where the files go; made if it is not there`,
+  --out DIR       where the files go; made if it is not there
+
+${PAPERS_LIST}`,
   batch: `Drafts every body of a table and writes DIR/summary.csv, DIR/refused.json and, for every
 body, a folder DIR/ID as draft writes it. A body that is refused does not stop the others.
 
   --bodies FILE   CSV with the columns id, chest, height and any other measure
   --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
-  --paper NAME    ${PAPERS}; a4 where it is left out
+${PRINT_DETAILS}
   --no-sheets     report.json alone: no pdf, svg, dxf
-  --out DIR       where the files go; made if it is not there`,
+  --out DIR       where the files go; made if it is not there
+
+${PAPERS_LIST}`,
   check: `Reads a report back, measures every line of it again and prints what does not hold,
 by seam or edge.`,
   guide: `Writes DIR/guide.pdf: how to sew this garment, step by step, with its own lengths and pictures,

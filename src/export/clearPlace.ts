@@ -1,6 +1,5 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
-import { OVERLAP } from "./data/paper.ts";
 import { type Ink, inkBetween } from "./freeSpace.ts";
 import { grown } from "./word.ts";
 
@@ -28,6 +27,7 @@ const coverBetween = ({ ink, boxes }: Taken, left: Mm, top: Mm, right: Mm, botto
 /** Where a box of this size may stand: within a sheet's window, less the strips that overlap. */
 export type Places = {
   readonly window: Box;
+  readonly overlap: Mm;
   readonly width: Mm;
   readonly height: Mm;
   /** From this corner row by row. */
@@ -46,8 +46,8 @@ export type Place = { readonly box: Box; readonly cover: number };
 
 /** Of all places the first that is clear by so much, else the first that covers least. */
 const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null => {
-  const { window, width, height, from } = places;
-  const room = grown(window, -OVERLAP);
+  const { window, overlap, width, height, from } = places;
+  const room = grown(window, -overlap);
   const forward = from === "upper left";
   const step = forward ? STRIDE : -STRIDE;
   const lastLeft = room.right - width;

@@ -10,7 +10,7 @@ import { placedPath, placementOf } from "./placing.ts";
 import { type Printed, printedSheets } from "./printed.ts";
 import type { Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
-import { gridOf, windowOf } from "./tiles.ts";
+import { windowOf } from "./tiles.ts";
 import type { Word } from "./word.ts";
 
 /** How true the points are by which words are kept clear of lines. */
@@ -44,18 +44,16 @@ const strokesOf = (piece: Piece, sheets: Sheets): readonly Stroke[] => {
 };
 
 /** The printed part of every sheet that is not left out. */
-export const windowsOf = ({ width, height, pages }: Sheets): readonly Box[] => {
-  const grid = gridOf(width, height);
-  return pages.map(({ row, column }) => windowOf(grid, row, column));
-};
+export const windowsOf = ({ grid, pages }: Sheets): readonly Box[] =>
+  pages.map(({ row, column }) => windowOf(grid, row, column));
 
 /** The sheets on which a piece has lines; its bracket only explains one. */
-const sheetsUnder = (strokes: readonly Stroke[], { width, height }: Sheets): Printed =>
+const sheetsUnder = (strokes: readonly Stroke[], { grid }: Sheets): Printed =>
   printedSheets(
     strokes
       .filter(({ kind }) => kind !== "bracket")
       .map(({ kind, path }) => ({ path, half: LINE_STYLES[kind].width / 2 })),
-    gridOf(width, height),
+    grid,
   );
 
 /** Draws every piece of a subject where the sheets have it. */

@@ -3,11 +3,12 @@ import type { Mm } from "../geometry/units.ts";
 import { attendList, stopList } from "./checkList.ts";
 import { cutList } from "./cutList.ts";
 import { CAUTIONS, SCALE_WORDS, TURNING_WORDS } from "./data/frontWords.ts";
-import { FRONT_PAGES, PAPERS } from "./data/paper.ts";
+import { FRONT_PAGES } from "./data/paper.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { frontSize, insideMargins } from "./frontSize.ts";
 import { lineKey } from "./lineKey.ts";
 import { joinArt, type PageArt } from "./pageArt.ts";
+import { paperOf } from "./paperSize.ts";
 import { bodyName } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
 import {
@@ -36,10 +37,12 @@ export type FrontScene = {
 };
 
 /** "19 sheets of A4, after this page and the map." */
-const sheetWords = ({ paper, pages }: Sheets): string => {
+const sheetWords = (sheets: Sheets): string => {
+  const { paper, pages } = sheets;
   const count = pages.length === 1 ? "One sheet" : `${pages.length} sheets`;
-  const kind = paper === "roll-914" ? "from a roll 914 mm wide" : `of ${PAPERS[paper].title}`;
-  const size = paper === "a0" || paper === "roll-914" ? ", both A4" : "";
+  const { title, width, height } = paperOf(paper);
+  const kind = height === null ? `from a roll ${width} mm wide` : `of ${title}`;
+  const size = frontSize(sheets).width === width ? "" : ", both A4";
   return `${count} ${kind}, after this page and the page map${size}: ${FRONT_PAGES + pages.length} pages in all.`;
 };
 

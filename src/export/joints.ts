@@ -1,10 +1,10 @@
 import type { Point } from "../geometry/point.ts";
-import { OVERLAP } from "./data/paper.ts";
+import type { Mm } from "../geometry/units.ts";
 import type { SheetPage, Sheets } from "./sheets.ts";
-import { type Grid, gridOf, sheetName } from "./tiles.ts";
+import { type Grid, sheetName } from "./tiles.ts";
 
-/** Sheets are joined in the middle of their overlap. */
-export const JOINT_IN = OVERLAP / 2;
+/** Sheets are joined in the middle of their overlap: so far inside their windows. */
+export const jointIn = ({ overlap }: Grid): Mm => overlap / 2;
 
 /** Letters that cannot be taken for a digit or for one another. */
 const LETTERS = "abcdefghjkmnpqrstuvwxyz";
@@ -41,14 +41,13 @@ export const neighboursOf = (sheets: Sheets, { row, column }: SheetPage): Neighb
 /** Where corners of sheets meet: the same letter stands there on each of them. */
 export type CornerMark = { readonly at: Point; readonly letter: string };
 
-const cornerAt = ({ stepX, stepY }: Grid, row: number, column: number): Point => ({
-  x: column * stepX + JOINT_IN,
-  y: row * stepY + JOINT_IN,
+const cornerAt = (grid: Grid, row: number, column: number): Point => ({
+  x: column * grid.stepX + jointIn(grid),
+  y: row * grid.stepY + jointIn(grid),
 });
 
 /** The marks of a layout, in reading order, wherever two printed sheets or more meet. */
 export const cornerMarks = (sheets: Sheets): readonly CornerMark[] => {
-  const grid = gridOf(sheets.width, sheets.height);
   const found: CornerMark[] = [];
   for (let row = 0; row <= sheets.rows; row++) {
     for (let column = 0; column <= sheets.columns; column++) {
@@ -59,7 +58,7 @@ export const cornerMarks = (sheets: Sheets): readonly CornerMark[] => {
         isPrintedAt(sheets, row, column),
       ];
       if (around.filter(Boolean).length < 2) continue;
-      found.push({ at: cornerAt(grid, row, column), letter: markLetter(found.length) });
+      found.push({ at: cornerAt(sheets.grid, row, column), letter: markLetter(found.length) });
     }
   }
   return found;

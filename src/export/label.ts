@@ -16,6 +16,8 @@ export type LabelRoom = {
   readonly taken: readonly Box[];
   /** The printed part of every sheet. */
   readonly windows: readonly Box[];
+  /** How far sheets overlap: a label keeps clear of it if it can. */
+  readonly overlap: Mm;
   /** The cut line of the label's piece, as points. */
   readonly outline: readonly Point[];
   /** Cut lines of all pieces. */
@@ -69,9 +71,7 @@ const clearOf = ({ title }: Setting): Mm => (title > SMALL_TITLE ? CLEAR : CLEAR
 const STRIDE: Mm = 5;
 /** How far beside a piece that is too small for it a label may stand. */
 const NEAR: Mm = 70;
-/** Sheets overlap here; a label that lies across a joint is read only when they are joined. */
-const JOINT: Mm = 10;
-/** Weighs more than any way within a sheet. */
+/** A label across a joint is read only when they are joined: it weighs more than any way. */
 const ACROSS_A_JOINT = 2000;
 
 const labelBlock = (piece: Piece, subject: SheetSubject, setting: Setting): TextBlock => {
@@ -134,7 +134,7 @@ type Search = {
 const bestPlace = (search: Search, room: LabelRoom): Box | null => {
   const { field, width, height, clear, isRight, mayJoin } = search;
   const { x, y } = middleOf(boxRound(room.outline));
-  const inner = room.windows.map((window) => grown(window, -JOINT));
+  const inner = room.windows.map((window) => grown(window, -room.overlap));
   let best: Box | null = null;
   let least = Infinity;
   for (let top = field.top; top + height <= field.bottom; top += STRIDE) {

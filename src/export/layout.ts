@@ -1,16 +1,15 @@
 import type { Piece, PieceName } from "../drafting/piece.ts";
-import { straight } from "../geometry/path.ts";
 import type { Mm } from "../geometry/units.ts";
 import { type Arrangement, arrange, type Ways } from "./arrange.ts";
-import { LINE_STYLES } from "./data/lineStyles.ts";
-import { FRONT_PAGES, MARGIN, OVERLAP, PAPERS, type PaperName } from "./data/paper.ts";
+import { cutIntoSheets, laidByHand, sheetsTo } from "./cutSheets.ts";
 import { EDGE } from "./nesting.ts";
-import { bandCrease, isBand, seamEdges } from "./pieceLines.ts";
-import { placedPath, placementOf } from "./placing.ts";
-import { printedSheets, type WideLine } from "./printed.ts";
-import type { Placement, SheetPage, Sheets } from "./sheets.ts";
+import { type PaperChoice, paperOf } from "./paperSize.ts";
+import { isBand } from "./pieceLines.ts";
+import type { Placement } from "./placement.ts";
+import { DEFAULT_PRINT, type PrintChoices } from "./printChoices.ts";
+import type { Sheets } from "./sheets.ts";
 import { silhouetteOf } from "./silhouette.ts";
-import { type Grid, gridOf, paperGrid } from "./tiles.ts";
+import { type Grid, paperGrid } from "./tiles.ts";
 
 type Order = readonly PieceName[];
 
@@ -49,13 +48,9 @@ const columnsNeeded = ({ windowWidth, stepX }: Grid, ways: readonly Ways[]): num
   return 1 + Math.max(0, Math.ceil((widest + 2 * EDGE - windowWidth) / stepX));
 };
 
-/** Sheets one after another that reach so far: the last one's overlap counts. */
-const sheetsTo = (reach: Mm, step: Mm): number =>
-  Math.max(1, Math.ceil((reach + EDGE - OVERLAP) / step));
-
 /** Sheets that a map of the arrangement has room for, printed or not. */
-const cellsOf = ({ right, bottom }: Arrangement, { stepX, stepY }: Grid): number =>
-  sheetsTo(right, stepX) * sheetsTo(bottom, stepY);
+const cellsOf = ({ right, bottom }: Arrangement, { stepX, stepY, overlap }: Grid): number =>
+  sheetsTo(right, stepX, overlap) * sheetsTo(bottom, stepY, overlap);
 
 /** An empty place on the map weighs as much as three joins, and far less than a sheet. */
 const CELL_WEIGHT = 3;
@@ -102,60 +97,45 @@ const placementsOf = (pieces: readonly Piece[], { standing }: Arrangement): read
       })),
   );
 
-/**
- * The lines for which paper is needed, in the layout. Notches and arrow heads are left out: they
- * stand between or on lines that are here.
- */
-const linesOf = (piece: Piece, placement: Placement): readonly WideLine[] => {
-  const { grain } = piece;
-  const drawn = [
-    { kind: "cut" as const, path: piece.cutLine },
-    ...seamEdges(piece).map(({ path }) => ({ kind: "sew" as const, path })),
-    ...bandCrease(piece),
-    { kind: "grain" as const, path: straight(grain.from, grain.to) },
-  ];
-  return drawn.map(({ kind, path }) => ({
-    path: placedPath(placement, path),
-    half: LINE_STYLES[kind].width / 2,
-  }));
+/** The sheets of one way round: laid by the program, then as the maker would have it. */
+const laidOut = (
+  pieces: readonly Piece[],
+  paper: PaperChoice,
+  print: PrintChoices,
+  lying: boolean,
+): Sheets => {
+  const whole = paperGrid(paper, print, lying);
+  const arrangement = bestOf(pieces, whole);
+  const found = placementsOf(pieces, arrangement);
+  const laid = print.placed.length > 0 ? laidByHand(pieces, found, print.placed) : null;
+  return cutIntoSheets(pieces, {
+    paper,
+    print,
+    lying,
+    grid: whole,
+    placements: laid?.placements ?? found,
+    right: laid?.right ?? arrangement.right,
+    bottom: laid?.bottom ?? arrangement.bottom,
+  });
 };
 
-/** A roll is cut where the drawing ends, to the whole millimetre; other sheets are as they are. */
-const cutToLength = (paper: PaperName, grid: Grid, bottom: Mm): Grid => {
-  if (PAPERS[paper].height !== null || bottom + EDGE > grid.windowHeight) return grid;
-  return gridOf(grid.sheetWidth, Math.ceil(bottom + EDGE) + 2 * MARGIN);
-};
+const cellCount = ({ rows, columns }: Sheets): number => rows * columns;
 
 /**
  * Lays all pieces out on one drawing and cuts it into sheets. Of several arrangements the one with
  * fewest sheets is taken; sheets without a line of the pattern are left out.
  */
-export const layOut = (pieces: readonly Piece[], paper: PaperName): Sheets => {
-  const whole = paperGrid(paper);
-  const arrangement = bestOf(pieces, whole);
-  const grid = cutToLength(paper, whole, arrangement.bottom);
-  const placements = placementsOf(pieces, arrangement);
-  const places = { placements };
-  const lines = pieces.flatMap((piece) => linesOf(piece, placementOf(places, piece.name)));
-  const isPrinted = printedSheets(lines, grid);
-  const rows = sheetsTo(arrangement.bottom, grid.stepY);
-  const columns = sheetsTo(arrangement.right, grid.stepX);
-  const pages: SheetPage[] = [];
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      if (!isPrinted(row, column)) continue;
-      const [x, y] = [column * grid.stepX - MARGIN, row * grid.stepY - MARGIN];
-      pages.push({ page: FRONT_PAGES + pages.length + 1, x, y, row, column });
-    }
+export const layOut = (
+  pieces: readonly Piece[],
+  paper: PaperChoice,
+  print: PrintChoices = DEFAULT_PRINT,
+): Sheets => {
+  const isRoll = paperOf(paper).height === null;
+  if (isRoll || print.turn !== "fewest") {
+    return laidOut(pieces, paper, print, !isRoll && print.turn === "landscape");
   }
-  return {
-    paper,
-    count: FRONT_PAGES + pages.length,
-    width: grid.sheetWidth,
-    height: grid.sheetHeight,
-    pages,
-    placements,
-    rows,
-    columns,
-  };
+  const [upright, lying] = [false, true].map((way) => laidOut(pieces, paper, print, way));
+  if (!upright || !lying) throw new Error("A sheet lies one way or the other.");
+  const more = upright.pages.length - lying.pages.length || cellCount(upright) - cellCount(lying);
+  return more > 0 ? lying : upright;
 };

@@ -51,6 +51,7 @@ const roomsOf = (
     ...piece,
     ink,
     windows,
+    overlap: sheets.grid.overlap,
     outlines,
     chords: chords[i] ?? [],
   }));
@@ -75,7 +76,12 @@ export const layoutWords = (subject: SheetSubject, layout: BareLayout): LayoutWo
       return [found];
     });
   const beside = onEach((piece, room) => ({ words: wordsBeside(lineWords(piece, garment), room) }));
-  const squares = squarePlaces({ ...layout, lines: layout.chords.flat(), taken });
+  const squares = squarePlaces({
+    ...layout,
+    overlap: layout.sheets.grid.overlap,
+    lines: layout.chords.flat(),
+    taken,
+  });
   taken.push(...squares);
   const sides = onEach((piece, room) => ({ words: wordsBeside(sideWords(piece), room) }));
   const labels = onEach((piece, room) => labelOf(piece, subject, room));

@@ -3,17 +3,16 @@ import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
 import { JOINING_WORDS } from "./data/frontWords.ts";
-import { OVERLAP } from "./data/paper.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import { flattened } from "./flatten.ts";
 import type { FrontScene } from "./frontPage.ts";
 import { frontSize, insideMargins } from "./frontSize.ts";
-import { isPrintedAt, JOINT_IN } from "./joints.ts";
+import { isPrintedAt, jointIn } from "./joints.ts";
 import { boxRun, joinArt, type PageArt, type Run, ruled, type Shape, wordOf } from "./pageArt.ts";
 import { bodyName } from "./pieceFacts.ts";
 import type { Sheets } from "./sheets.ts";
 import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
-import { type Grid, gridOf, sheetName, windowOf } from "./tiles.ts";
+import { type Grid, sheetName, windowOf } from "./tiles.ts";
 import { boxOf, grown, isWithin, meets, type Word, widthOf } from "./word.ts";
 
 const TEXT: Mm = 3;
@@ -51,11 +50,12 @@ const boxOnMap = (view: MapView, box: Box): Box => {
 /** What is seen of a sheet once all are joined. */
 const cellOf = ({ sheets, grid }: MapView, row: number, column: number): Box => {
   const { left, top, right, bottom } = windowOf(grid, row, column);
+  const inward = jointIn(grid);
   return {
-    left: column === 0 ? left : left + JOINT_IN,
-    top: row === 0 ? top : top + JOINT_IN,
-    right: column === sheets.columns - 1 ? right : right - JOINT_IN,
-    bottom: row === sheets.rows - 1 ? bottom : bottom - JOINT_IN,
+    left: column === 0 ? left : left + inward,
+    top: row === 0 ? top : top + inward,
+    right: column === sheets.columns - 1 ? right : right - inward,
+    bottom: row === sheets.rows - 1 ? bottom : bottom - inward,
   };
 };
 
@@ -83,8 +83,8 @@ const overlaps = (view: MapView): readonly Box[] =>
       const beside = isPrintedAt(view.sheets, row, column + 1);
       const below = isPrintedAt(view.sheets, row + 1, column);
       return [
-        ...(beside ? [{ left: right - OVERLAP, top, right, bottom }] : []),
-        ...(below ? [{ left, top: bottom - OVERLAP, right, bottom }] : []),
+        ...(beside ? [{ left: right - view.grid.overlap, top, right, bottom }] : []),
+        ...(below ? [{ left, top: bottom - view.grid.overlap, right, bottom }] : []),
       ];
     })
     .map((box) => boxOnMap(view, box));
@@ -178,17 +178,15 @@ const pieceNames = (view: MapView, scene: FrontScene, taken: MapTaken): readonly
 };
 
 /** The window of the last sheet: how far the layout reaches. */
-const reachOf = ({ width, height, rows, columns }: Sheets): Box =>
-  windowOf(gridOf(width, height), rows - 1, columns - 1);
+const reachOf = ({ grid, rows, columns }: Sheets): Box => windowOf(grid, rows - 1, columns - 1);
 
 const viewOf = (sheets: Sheets, room: Box): MapView => {
-  const grid = gridOf(sheets.width, sheets.height);
   const last = reachOf(sheets);
   const scale = Math.min(
     (room.right - room.left) / last.right,
     (room.bottom - room.top) / last.bottom,
   );
-  return { sheets, grid, scale, left: room.left, top: room.top };
+  return { sheets, grid: sheets.grid, scale, left: room.left, top: room.top };
 };
 
 const mapArt = (scene: FrontScene, room: Box): PageArt => {

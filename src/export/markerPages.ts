@@ -6,11 +6,11 @@ import { tell, type Voice } from "../guide/words/tell.ts";
 import { count, given, said, told } from "../guide/words/told.ts";
 import { MARKER_NAMES, type MarkerName } from "../trace/photo/markerDesign.ts";
 import { markerSheet } from "../trace/photo/markerSheet.ts";
+import { TEST_SQUARE } from "./data/paper.ts";
 import { flattened } from "./flatten.ts";
 import { boxed, LETTERS } from "./guideParts.ts";
 import { boxRun, joinArt, type PageArt, ruled, type Shape, wordOf } from "./pageArt.ts";
 import { type PrintOptions, pagesPdf, printOf, roomOn, together, widthIn } from "./printPage.ts";
-import { TEST_SQUARE } from "./squarePlaces.ts";
 import { heading, hung, paragraph } from "./stack.ts";
 
 /** Marks that a picture of one piece needs; more of them tell the lens's bending. */

@@ -3,15 +3,16 @@ import type { Mm } from "../geometry/units.ts";
 import { drawLayout, type PieceDrawing } from "./drawing.ts";
 import { type FrontScene, frontPage } from "./frontPage.ts";
 import { frontSize } from "./frontSize.ts";
-import { cornerMarks, JOINT_IN } from "./joints.ts";
+import { cornerMarks, jointIn } from "./joints.ts";
 import { mapPage } from "./mapPage.ts";
 import { openPdf, type PdfFile } from "./pdfFile.ts";
-import { artOps, movedOps, num, strokeOps, wordOps } from "./pdfOps.ts";
+import { artOps, movedOps, num, scaledOps, strokeOps, wordOps } from "./pdfOps.ts";
 import { RULER_START, ruler, rulerLengths } from "./rulers.ts";
 import { sheetArt } from "./sheetArt.ts";
 import type { SheetPage, Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
-import { type Grid, gridOf, windowOf } from "./tiles.ts";
+import { type Grid, windowOf } from "./tiles.ts";
+import { isWhole, wantedPages } from "./wanted.ts";
 import { boxOf, grown, meets } from "./word.ts";
 
 export type PdfOptions = {
@@ -28,10 +29,11 @@ const PEN: Mm = 1;
 const scaleOps = (grid: Grid, pdf: PdfFile): string => {
   const { windowWidth, windowHeight } = grid;
   const [across, down] = rulerLengths(grid);
-  const start = JOINT_IN + RULER_START;
+  const inward = jointIn(grid);
+  const start = inward + RULER_START;
   const parts = [
-    { art: ruler(across, "across"), at: { x: start, y: windowHeight - JOINT_IN } },
-    { art: ruler(down, "down"), at: { x: windowWidth - JOINT_IN, y: start } },
+    { art: ruler(across, "across"), at: { x: start, y: windowHeight - inward } },
+    { art: ruler(down, "down"), at: { x: windowWidth - inward, y: start } },
   ];
   return parts
     .map(({ art, at }) => {
@@ -61,6 +63,10 @@ const shownOps = ({ scene, pdf, forms }: Printed, window: Box): readonly string[
     .map((word) => wordOps(word, pdf.encode)),
 ];
 
+/** What a sheet shows, as large as the page must have it for this printer. */
+const drawnOps = ({ drawnX, drawnY }: Grid, ops: string): string =>
+  drawnX === 1 && drawnY === 1 ? ops : scaledOps(ops, drawnX, drawnY);
+
 /** A sheet of the pattern: what its window shows, and what helps to print and join it. */
 const sheetOps = (printed: Printed, page: SheetPage, marks: ReturnType<typeof cornerMarks>) => {
   const { scene, pdf, grid, scales } = printed;
@@ -75,7 +81,7 @@ const sheetOps = (printed: Printed, page: SheetPage, marks: ReturnType<typeof co
     movedOps(scales, { x: left, y: top }),
     artOps(art, pdf.encode),
   ];
-  return movedOps(ops.join("\n"), { x: -page.x, y: -page.y });
+  return drawnOps(grid, movedOps(ops.join("\n"), { x: -page.x, y: -page.y }));
 };
 
 /** Round a piece's lines and the line that leads to a label beside it, with half a pen's width. */
@@ -104,17 +110,18 @@ export const toPdf = async (
   const date = options.date ?? null;
   const drawing = drawLayout(subject, sheets);
   const scene: FrontScene = { subject, sheets, drawing, date };
-  const size = frontSize(sheets);
+  const front = frontSize(sheets);
+  const { width, height } = isWhole(sheets) ? front : sheets;
   const title = `Ribwright pattern, ${subject.body.id}`;
-  const pdf = await openPdf({ font: options.font, title, date, ...size });
-  const grid = gridOf(sheets.width, sheets.height);
+  const pdf = await openPdf({ font: options.font, title, date, width, height });
+  const { grid } = sheets;
   const forms = drawing.pieces.map((piece) => formOf(pdf, piece));
   const printed: Printed = { scene, pdf, grid, forms, scales: scaleOps(grid, pdf) };
   const marks = cornerMarks(sheets);
-  for (const art of [frontPage(scene), mapPage(scene)]) {
-    pdf.addPage(size.width, size.height, artOps(art, pdf.encode));
+  for (const art of isWhole(sheets) ? [frontPage(scene), mapPage(scene)] : []) {
+    pdf.addPage(width, height, drawnOps(front.grid, artOps(art, pdf.encode)));
   }
-  for (const page of sheets.pages) {
+  for (const page of wantedPages(sheets)) {
     pdf.addPage(sheets.width, sheets.height, sheetOps(printed, page, marks));
   }
   return pdf.bytes();

@@ -79,3 +79,7 @@ export const artOps = ({ shapes, words }: PageArt, encode: Encode): string =>
 /** `ops` drawn with their origin moved. */
 export const movedOps = (ops: string, { x, y }: Point): string =>
   `q 1 0 0 1 ${num(x)} ${num(y)} cm\n${ops}\nQ`;
+
+/** `ops` drawn so much larger, along and down. The whole fineness of the figures is needed here. */
+export const scaledOps = (ops: string, x: number, y: number): string =>
+  `q ${x.toFixed(8)} 0 0 ${y.toFixed(8)} 0 0 cm\n${ops}\nQ`;

@@ -4,12 +4,11 @@ import { straight } from "../geometry/path.ts";
 import { along, apart, dot, minus, type Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
-import { OVERLAP } from "./data/paper.ts";
 import type { FixedWord } from "./fixedWords.ts";
 import { type LabelRoom, pieceLabel } from "./label.ts";
 import type { Stroke } from "./pieceLines.ts";
+import type { Placement } from "./placement.ts";
 import { placedPoint } from "./placing.ts";
-import type { Placement } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
 import { boxOf, grown, isWithin, meets, type Word } from "./word.ts";
 
@@ -32,7 +31,7 @@ const CLEAR: Mm = 0.5;
  */
 const setBeside = (
   { text, size, strong, places }: FixedWord,
-  { placement, chords, windows, taken }: WordRoom,
+  { placement, chords, windows, overlap, taken }: WordRoom,
 ): Word | null => {
   let across: Word | null = null;
   for (const { at, turn } of places) {
@@ -40,7 +39,7 @@ const setBeside = (
     const word: Word = { text, x, y, size, turn: turn + placement.turn, from: "middle", strong };
     const box = grown(boxOf(word), CLEAR);
     if (anyCrosses(chords, box) || taken.some((other) => meets(other, box))) continue;
-    if (windows.some((window) => isWithin(box, grown(window, -OVERLAP)))) return word;
+    if (windows.some((window) => isWithin(box, grown(window, -overlap)))) return word;
     across ??= word;
   }
   return across;

@@ -3,7 +3,8 @@ import { mapPath } from "../geometry/path.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Path } from "../geometry/segment.ts";
 import { type Degrees, radians } from "../geometry/units.ts";
-import type { Placement, Sheets } from "./sheets.ts";
+import type { Placement } from "./placement.ts";
+import type { Sheets } from "./sheets.ts";
 
 const QUARTERS: Readonly<Record<number, readonly [cos: number, sin: number]>> = {
   0: [1, 0],

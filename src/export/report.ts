@@ -7,6 +7,7 @@ import { toPathData } from "../geometry/pathData.ts";
 import type { Point } from "../geometry/point.ts";
 import { PROGRAM } from "./data/program.ts";
 import type { Sheets } from "./sheets.ts";
+import { numberedPages } from "./wanted.ts";
 
 /** What a report is made of; what `make` gives fits it. */
 export type ReportSubject = {
@@ -65,18 +66,23 @@ const hemBandOf = (band: HemBand) => ({
   holdsBlouseFrom: rounded(band.holdsBlouseFrom),
 });
 
-const sheetsOf = ({ paper, count, width, height, pages, placements }: Sheets) => ({
-  paper,
-  count,
-  width: rounded(width),
-  height: rounded(height),
-  pages: pages.map(({ page, x, y }) => ({ page, x: rounded(x), y: rounded(y) })),
-  placements: placements.map(({ piece, x, y, turn }) => ({
+/** Only where the sheets are made for a printer that is not true: how large the file draws 1 mm. */
+const drawnFor = ({ grid: { drawnX, drawnY } }: Sheets) =>
+  drawnX === 1 && drawnY === 1 ? {} : { drawn: { x: rounded(drawnX), y: rounded(drawnY) } };
+
+const sheetsOf = (sheets: Sheets) => ({
+  paper: sheets.paper,
+  count: sheets.count,
+  width: rounded(sheets.width),
+  height: rounded(sheets.height),
+  pages: numberedPages(sheets).map(({ page, x, y }) => ({ page, x: rounded(x), y: rounded(y) })),
+  placements: sheets.placements.map(({ piece, x, y, turn }) => ({
     piece,
     x: rounded(x),
     y: rounded(y),
     turn: rounded(turn),
   })),
+  ...drawnFor(sheets),
 });
 
 /** `report.json` as a value (contract). All lengths in mm; numbers to six decimals. */

@@ -1,7 +1,6 @@
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { DIGITS } from "./data/digits.ts";
-import { OVERLAP } from "./data/paper.ts";
 import { FINE, type PageArt, type Run, ruled, straightRun } from "./pageArt.ts";
 import type { Grid } from "./tiles.ts";
 
@@ -26,9 +25,9 @@ const lengthOn = (joint: Mm): Mm =>
   Math.min(MOST, Math.max(LEAST, Math.floor((joint - ENDS) / MULTIPLE) * MULTIPLE));
 
 /** The lengths of the scales along the foot and the right side of a sheet. */
-export const rulerLengths = ({ windowWidth, windowHeight }: Grid): readonly [Mm, Mm] => [
-  lengthOn(windowWidth - OVERLAP),
-  lengthOn(windowHeight - OVERLAP),
+export const rulerLengths = ({ stepX, stepY }: Grid): readonly [Mm, Mm] => [
+  lengthOn(stepX),
+  lengthOn(stepY),
 ];
 
 const tickAt = (mm: number): Mm => {

@@ -4,7 +4,7 @@ import type { Mm } from "../geometry/units.ts";
 import { clearest, coverOf, type Taken } from "./clearPlace.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
-import { type CornerMark, JOINT_IN, type Neighbours, neighboursOf } from "./joints.ts";
+import { type CornerMark, jointIn, type Neighbours, neighboursOf } from "./joints.ts";
 import {
   boxRun,
   FINE,
@@ -19,7 +19,7 @@ import { bodyName } from "./pieceFacts.ts";
 import type { SheetPage, Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
 import { blockOf, plainLines, type TextBlock, wordsAt } from "./textBlock.ts";
-import { gridOf, sheetName, windowOf } from "./tiles.ts";
+import { sheetName, windowOf } from "./tiles.ts";
 import { boxOf, meets, type Word, widthOf } from "./word.ts";
 
 /** A sheet of the pattern and all that its furniture must know. */
@@ -40,7 +40,7 @@ const NAME_TEXT: Mm = 2.8;
 /** What stands beside it is broken to the one of these widths that finds the highest clear place. */
 const NAME_WIDTHS: readonly Mm[] = [100, 52, 36];
 const windowOfScene = ({ sheets, page }: SheetScene): Box =>
-  windowOf(gridOf(sheets.width, sheets.height), page.row, page.column);
+  windowOf(sheets.grid, page.row, page.column);
 
 /** A diamond with its letter. Joined sheets show one whole diamond and one whole letter. */
 const cornerMark = ({ at: { x, y }, letter }: CornerMark): PageArt => {
@@ -84,8 +84,9 @@ type Joint = {
 
 const jointsOf = (scene: SheetScene): readonly Joint[] => {
   const { left, top, right, bottom } = windowOfScene(scene);
-  const [x0, x1] = [left + JOINT_IN, right - JOINT_IN];
-  const [y0, y1] = [top + JOINT_IN, bottom - JOINT_IN];
+  const inward = jointIn(scene.sheets.grid);
+  const [x0, x1] = [left + inward, right - inward];
+  const [y0, y1] = [top + inward, bottom - inward];
   const near = neighboursOf(scene.sheets, scene.page);
   const joints: readonly (Omit<Joint, "word"> & { readonly name: string | null })[] = [
     { side: "left", from: { x: x0, y: top }, to: { x: x0, y: bottom }, name: near.left },
@@ -101,14 +102,14 @@ const jointsOf = (scene: SheetScene): readonly Joint[] => {
 };
 
 /** Places for the word of a joint: in the strip outside of it, from its middle outwards. */
-const stripPlaces = ({ side, from, to, word }: Joint): readonly Word[] => {
+const stripPlaces = ({ side, from, to, word }: Joint, inward: Mm): readonly Word[] => {
   const down = from.x === to.x;
   const outside = side === "left" || side === "above" ? -1.5 : 3.2;
   const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
   const late = side === "right" || side === "below";
   const half = widthOf(word, STRIP_WORD) / 2;
   // Along the foot and the right the scale comes first; what it leaves free lies at its end.
-  const end = length - JOINT_IN - DIAMOND - 1 - half;
+  const end = length - inward - DIAMOND - 1 - half;
   const places = late
     ? [0, 6, 12, 18, 24, 30].map((back) => end - back)
     : [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) => share * length);
@@ -127,7 +128,9 @@ const stripPlaces = ({ side, from, to, word }: Joint): readonly Word[] => {
 const jointArt = (joint: Joint, scene: SheetScene, taken: Taken): PageArt => {
   const trims = joint.side === "left" || joint.side === "above";
   const runs = jointRuns(joint.from, joint.to, scene.marks);
-  const word = stripPlaces(joint).find((place) => coverOf(taken, boxOf(place)) === 0);
+  const word = stripPlaces(joint, jointIn(scene.sheets.grid)).find(
+    (place) => coverOf(taken, boxOf(place)) === 0,
+  );
   return {
     shapes: [ruled(runs, trims ? 0.25 : FINE, trims ? [] : DASH)],
     words: word ? [word] : [],
@@ -162,6 +165,7 @@ const nameArt = (scene: SheetScene, taken: Taken): PageArt => {
     const height = Math.max(block.height, NAME);
     const place = clearest(taken, {
       window,
+      overlap: scene.sheets.grid.overlap,
       width: aside + block.width,
       height,
       from: "upper left",

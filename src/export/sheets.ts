@@ -1,14 +1,8 @@
-import type { PieceName } from "../drafting/piece.ts";
-import type { Degrees, Mm } from "../geometry/units.ts";
-import type { PaperName } from "./data/paper.ts";
-
-/** Where a piece stands in the one layout (contract, "sheets"): turned first, then moved. */
-export type Placement = {
-  readonly piece: PieceName;
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly turn: Degrees;
-};
+import type { Mm } from "../geometry/units.ts";
+import type { PaperChoice } from "./paperSize.ts";
+import type { Placement } from "./placement.ts";
+import type { PrintChoices } from "./printChoices.ts";
+import type { Grid } from "./tiles.ts";
 
 /** PDF page `page` shows layout point (X, Y) at (X - x, Y - y) from the sheet's top left corner. */
 export type SheetPage = {
@@ -21,12 +15,17 @@ export type SheetPage = {
 };
 
 export type Sheets = {
-  readonly paper: PaperName;
+  readonly paper: PaperChoice;
+  readonly print: PrintChoices;
   /** Of all PDF pages, title and map included. */
   readonly count: number;
+  /** Of a page of the file, as it is read. */
   readonly width: Mm;
   readonly height: Mm;
-  /** Only the sheets that carry a line. */
+  /** The page lies on its side when it goes through the printer. */
+  readonly lying: boolean;
+  readonly grid: Grid;
+  /** Every sheet that carries a line, wanted or not. */
   readonly pages: readonly SheetPage[];
   readonly placements: readonly Placement[];
   readonly rows: number;

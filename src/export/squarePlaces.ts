@@ -3,12 +3,10 @@ import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { clearest } from "./clearPlace.ts";
 import { crossesBox } from "./clip.ts";
-import { OVERLAP } from "./data/paper.ts";
+import { TEST_SQUARE } from "./data/paper.ts";
 import type { Ink } from "./freeSpace.ts";
 import { grown, meets } from "./word.ts";
 
-/** The side of the test square. */
-export const TEST_SQUARE: Mm = 50;
 /** From the square to the nearest line. */
 const CLEAR: Mm = 0.5;
 /** Where the coarse look finds no place, a finer one tries places so far apart. */
@@ -29,13 +27,13 @@ const chordsIn = (lines: Lines, window: Box): readonly Chord[] =>
   );
 
 /** Where corner marks may stand. */
-const cornersOf = ({ left, top, right, bottom }: Box): readonly Box[] =>
-  [left, right - OVERLAP].flatMap((x) =>
-    [top, bottom - OVERLAP].map((y) => ({
+const cornersOf = ({ left, top, right, bottom }: Box, overlap: Mm): readonly Box[] =>
+  [left, right - overlap].flatMap((x) =>
+    [top, bottom - overlap].map((y) => ({
       left: x,
       top: y,
-      right: x + OVERLAP,
-      bottom: y + OVERLAP,
+      right: x + overlap,
+      bottom: y + overlap,
     })),
   );
 
@@ -43,11 +41,11 @@ const cornersOf = ({ left, top, right, bottom }: Box): readonly Box[] =>
  * A place that no line crosses, told from the lines themselves; null: there is none. It may come
  * nearer to the joints than other furniture, but not to the marks at their ends.
  */
-const exactPlace = (window: Box, lines: Lines, taken: readonly Box[]): Box | null => {
+const exactPlace = (window: Box, overlap: Mm, lines: Lines, taken: readonly Box[]): Box | null => {
   const chords = chordsIn(lines, window);
-  const others = [...taken, ...cornersOf(window)];
+  const others = [...taken, ...cornersOf(window, overlap)];
   const wider = grown(window, NEARER);
-  const room = grown(wider, -OVERLAP);
+  const room = grown(wider, -overlap);
   for (let bottom = room.bottom; bottom - TEST_SQUARE >= room.top; bottom -= FINE) {
     for (let right = room.right; right - TEST_SQUARE >= room.left; right -= FINE) {
       const box = { left: right - TEST_SQUARE, top: bottom - TEST_SQUARE, right, bottom };
@@ -62,6 +60,7 @@ const exactPlace = (window: Box, lines: Lines, taken: readonly Box[]): Box | nul
 /** What the squares must keep clear of. */
 type Field = {
   readonly windows: readonly Box[];
+  readonly overlap: Mm;
   readonly ink: Ink;
   readonly lines: Lines;
   /** Words that stand already. */
@@ -72,16 +71,17 @@ type Field = {
  * Where each sheet's test square stands: where no line crosses it, if any place is free. The squares
  * come before the labels, which have more places to go.
  */
-export const squarePlaces = ({ windows, ink, lines, taken }: Field): readonly Box[] =>
+export const squarePlaces = ({ windows, overlap, ink, lines, taken }: Field): readonly Box[] =>
   windows.map((window) => {
     const boxes = taken.filter((box) => meets(box, window));
     const places = {
       window,
+      overlap,
       width: TEST_SQUARE,
       height: TEST_SQUARE,
       from: "lower right",
     } as const;
     const coarse = clearest({ ink, boxes }, places);
     if (coarse?.cover === 0) return coarse.box;
-    return exactPlace(window, lines, boxes) ?? coarse?.box ?? window;
+    return exactPlace(window, overlap, lines, boxes) ?? coarse?.box ?? window;
   });

@@ -21,6 +21,8 @@ const STEPS: Readonly<Record<number, (file: Json) => Json>> = {
     held: 0,
     bodies: [withPart(body)],
   }),
+  // 2 knew the paper alone, not how it is printed; every choice has a default.
+  2: (file) => ({ ...file, version: 3, print: {} }),
 };
 
 const isJson = (value: unknown): value is Json =>

@@ -2,11 +2,11 @@ import * as z from "zod/mini";
 import { MEASURE_RANGES, type Range } from "../drafting/data/ranges.ts";
 import { KEPT_IDS, MEASURE_IDS } from "../drafting/measures.ts";
 import { readOwnBlock } from "../drafting/ownBlock.ts";
-import { PAPER_NAMES } from "../export/data/paper.ts";
 import { readBlockFile } from "./blockSchema.ts";
 import { ranged, readChoices } from "./choicesSchema.ts";
 import { faultsOf, isObject } from "./faultWords.ts";
 import { isLater, migrated } from "./migrations.ts";
+import { readPrint } from "./printSchema.ts";
 import { type BroughtBlock, NEW_WORK, type Work, type WorkBody } from "./work.ts";
 import { PROJECT_FORMAT, PROJECT_VERSION } from "./writeProject.ts";
 
@@ -72,7 +72,8 @@ const projectSchema = z.strictObject({
     z.strictObject({ name: textTo(200, "a text of 200 letters at most"), file: z.unknown() }),
   ),
   useBlock: z.boolean({ error: "true or false" }),
-  paper: z.enum(PAPER_NAMES, { error: PAPER_NAMES.map((name) => `"${name}"`).join(" or ") }),
+  paper: z.unknown(),
+  print: z.unknown(),
   date: z.nullable(
     z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/u, { error: "a date such as 2026-03-04" })),
   ),
@@ -104,11 +105,29 @@ const readWork = (json: unknown): FileRead => {
     const [fault] = faultsOf(shape.error.issues, {});
     return refuse(fault?.field ?? "file", fault ? `${fault.reason} ${fault.do}` : "");
   }
-  const { format: _, version: __, unit: ___, choices, block, bodies, ...rest } = shape.data;
+  const {
+    format: _,
+    version: __,
+    unit: ___,
+    choices,
+    block,
+    bodies,
+    paper,
+    print,
+    ...rest
+  } = shape.data;
   const chosen = readChoices(choices);
   if ("faults" in chosen) {
     const [fault] = chosen.faults;
     return refuse(`choices.${fault?.field ?? ""}`, fault ? `${fault.reason} ${fault.do}` : "");
+  }
+  const printed = readPrint(paper, print);
+  if ("faults" in printed) {
+    const [fault] = printed.faults;
+    return refuse(
+      fault?.field === "paper" ? "paper" : `print.${fault?.field ?? ""}`,
+      fault ? `${fault.reason} ${fault.do}` : "",
+    );
   }
   const brought = block ? readBrought(block.name, block.file) : null;
   if (brought && !("block" in brought)) return brought;
@@ -124,6 +143,7 @@ const readWork = (json: unknown): FileRead => {
       bodies: all,
       held: Math.min(rest.held, bodies.length - 1),
       choices: chosen.choices,
+      ...printed,
       block: brought ? brought.block : null,
     },
   };

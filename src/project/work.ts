@@ -3,7 +3,8 @@ import type { Choices } from "../drafting/choices.ts";
 import { DEFAULT_CHOICES } from "../drafting/data/defaults.ts";
 import type { Body, KeptId, MeasureId, Sex } from "../drafting/measures.ts";
 import type { Block } from "../drafting/piece.ts";
-import type { PaperName } from "../export/data/paper.ts";
+import type { PaperChoice } from "../export/paperSize.ts";
+import { DEFAULT_PRINT, type PrintChoices } from "../export/printChoices.ts";
 import type { Mm } from "../geometry/units.ts";
 
 /** A body as far as it has been measured: without chest and height nothing is drafted yet. */
@@ -34,7 +35,9 @@ export type Work = {
   readonly block: BroughtBlock | null;
   /** False: the block lies by and the measures are drafted. */
   readonly useBlock: boolean;
-  readonly paper: PaperName;
+  readonly paper: PaperChoice;
+  /** How it is printed on that paper. */
+  readonly print: PrintChoices;
   /** YYYY-MM-DD, printed on the sheets; null prints none. */
   readonly date: string | null;
   /** Stops that the maker signed for: the check's id and why. */
@@ -59,6 +62,7 @@ export const NEW_WORK: Work = {
   block: null,
   useBlock: true,
   paper: "a4",
+  print: DEFAULT_PRINT,
   date: null,
   signed: {},
   sewn: {},

@@ -2,7 +2,7 @@ import { KEPT_IDS, MEASURE_IDS } from "../drafting/measures.ts";
 import type { BroughtBlock, Work, WorkBody } from "./work.ts";
 
 /** The version that is written. Older ones are brought up to it when they are read. */
-export const PROJECT_VERSION = 2;
+export const PROJECT_VERSION = 3;
 export const PROJECT_FORMAT = "ribwright-project";
 
 const bodyForFile = ({ id, name, part, sex, measures }: WorkBody) => ({
@@ -48,6 +48,7 @@ export const writeProject = (work: Work, indent = 2): string =>
       block: work.block ? blockForFile(work.block) : null,
       useBlock: work.useBlock,
       paper: work.paper,
+      print: work.print,
       date: work.date,
       signed: work.signed,
       sewn: work.sewn,

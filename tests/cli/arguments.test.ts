@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { commandOf } from "../../src/cli/arguments.ts";
 import { COMMANDS, usageOf } from "../../src/cli/usage.ts";
+import { PAPER_NAMES } from "../../src/export/data/paper.ts";
+import { DEFAULT_PRINT } from "../../src/export/printChoices.ts";
 
 const of = (line: string) => commandOf(line === "" ? [] : line.split(" "));
 
@@ -13,6 +15,7 @@ describe("the command line", () => {
       choices: "c.json",
       block: "k.json",
       paper: "a0",
+      print: DEFAULT_PRINT,
       date: "2026-02-28",
       out: "out",
     });
@@ -33,12 +36,34 @@ describe("the command line", () => {
       bodies: "b.csv",
       choices: null,
       paper: "a4",
+      print: DEFAULT_PRINT,
       sheets: false,
       out: "out",
     });
     expect(of("batch --bodies b.csv --out out --paper letter")).toMatchObject({
       sheets: true,
       paper: "letter",
+    });
+  });
+
+  test("draft takes how the sheets are printed", () => {
+    const line =
+      "draft --size W90 --out o --paper 210x330 --turn fewest --margins 5,6,12,7 --join butt";
+    expect(
+      of(`${line} --overlap 14 --square-along 49.3 --square-across 50.45 --only A1,B2`),
+    ).toMatchObject({
+      paper: "210x330",
+      print: {
+        turn: "fewest",
+        margins: { top: 5, right: 6, bottom: 12, left: 7 },
+        join: "butt",
+        overlap: 14,
+        square: { along: 49.3, across: 50.45 },
+        only: ["A1", "B2"],
+      },
+    });
+    expect(of("draft --size W90 --out o --margins 12")).toMatchObject({
+      print: { margins: { top: 12, right: 12, bottom: 12, left: 12 } },
     });
   });
 
@@ -65,6 +90,19 @@ describe("the command line", () => {
     ["", "A command is missing."],
     ["drat --out out", "drat is not a command. Did you mean draft?"],
     ["--out out", "--out is not a command."],
+    ["draft --size W90 --out o --paper 40x60", "The paper is 40 × 60 mm; a sheet must be 190"],
+    ["draft --size W90 --out o --margins 210", "The margins left and right are 420 mm together"],
+    ["draft --size W90 --out o --overlap 120", "The overlap is 120 mm; on this paper it may be"],
+    ["draft --size W90 --out o --square-along 0", "The test square measures 0 mm along the feed"],
+    ["draft --size W90 --out o --square-across 300", "The test square measures 300 mm across"],
+    ["draft --size W90 --out o --margins 1,2", "--margins is 1,2; it must be one number"],
+    ["draft --size W90 --out o --overlap 1cm", "--overlap is 1cm; it must be a number of"],
+    ["draft --size W90 --out o --turn up", "--turn is up; it must be one of portrait,"],
+    [
+      "draft --size W90 --out o --only a-1",
+      'only.0 is "a-1"; it must be the name of a sheet, such as A1.',
+    ],
+    ["batch --bodies b.csv --out o --only A1", "--only is not an option."],
     ["draft --out out", "--body BODY.json is missing (or --size NAME)."],
     ["draft --body b.json", "--out DIR is missing."],
     ["draft --body b.json --size W90 --out o", "--body and --size stand together; one of them"],
@@ -90,7 +128,8 @@ describe("the command line", () => {
   test.each(wrong)("`%s` is refused in one sentence", (line, says) => {
     const command = of(line);
     expect(command.command).toBe("wrong");
-    expect("sentence" in command ? command.sentence : "").toContain(says);
+    const told = "sentence" in command ? command.sentence : "";
+    expect(told.replaceAll("\u00a0", " ")).toContain(says);
   });
 });
 
@@ -102,6 +141,10 @@ describe("the usage", () => {
     for (const option of ["--bodies", "--choices", "--paper", "--no-sheets", "--out"])
       expect(usageOf("batch")).toContain(`  ${option} `);
     for (const name of COMMANDS) expect(usageOf(null)).toContain(`ribwright -- ${name}`);
+  });
+
+  test("names every paper", () => {
+    for (const name of PAPER_NAMES) expect(usageOf("draft")).toContain(name);
   });
 
   test("keeps to lines that a terminal of 110 columns shows whole", () => {

@@ -1,24 +1,20 @@
 import { describe, expect, test } from "vitest";
 import { cornerMarks, markLetter, neighboursOf } from "../../src/export/joints.ts";
-import type { Sheets } from "../../src/export/sheets.ts";
 import { rowLetter, sheetName } from "../../src/export/tiles.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 import { laidOn } from "../support/sheetSubjects.ts";
 
 /** Three sheets round a corner of A4, the fourth left out. */
-const CORNER: Sheets = {
-  paper: "a4",
+const CORNER = bareSheets({
   count: 5,
-  width: 210,
-  height: 297,
   rows: 2,
   columns: 2,
-  placements: [],
   pages: [
     { page: 3, x: -10, y: -10, row: 0, column: 0 },
     { page: 4, x: 170, y: -10, row: 0, column: 1 },
     { page: 5, x: -10, y: 257, row: 1, column: 0 },
   ],
-};
+});
 
 describe("the names of sheets and marks", () => {
   test("count rows by letters and columns by numbers", () => {

@@ -1,11 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { anyCrosses } from "../../src/export/clip.ts";
-import { PAPER_NAMES, type PaperName } from "../../src/export/data/paper.ts";
+import { PAPER_NAMES, type PaperName, TEST_SQUARE } from "../../src/export/data/paper.ts";
 import { drawLayout } from "../../src/export/drawing.ts";
 import { cornerMarks } from "../../src/export/joints.ts";
 import type { Run } from "../../src/export/pageArt.ts";
 import { type SheetScene, sheetArt } from "../../src/export/sheetArt.ts";
-import { TEST_SQUARE } from "../../src/export/squarePlaces.ts";
 import type { SheetSubject } from "../../src/export/subject.ts";
 import { gridOf, sheetName, windowOf } from "../../src/export/tiles.ts";
 import { boxOf, grown, isWithin, meets } from "../../src/export/word.ts";

@@ -2,28 +2,19 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Piece } from "../../src/drafting/piece.ts";
 import { reportText } from "../../src/export/report.ts";
-import type { Sheets } from "../../src/export/sheets.ts";
 import { areaOf, crossesItself } from "../../src/geometry/outline.ts";
 import { endOf, pathOf, startOf } from "../../src/geometry/path.ts";
 import { apart } from "../../src/geometry/point.ts";
 import { type Made, make } from "../../src/project/make.ts";
 import { someMeasures } from "../drafting/bodies.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 import { expectChained } from "../support/expectations.ts";
 import { expectNumbers } from "../support/independent/expectReport.ts";
 import { holdsFor } from "../support/law.ts";
 import { someOwnBlock } from "../support/ownBlocks.ts";
 import { anyChoices, anyMeasures, likelyChoices } from "./someWork.ts";
 
-const NO_SHEETS: Sheets = {
-  paper: "a4",
-  count: 0,
-  width: 210,
-  height: 297,
-  pages: [],
-  placements: [],
-  rows: 0,
-  columns: 0,
-};
+const NO_SHEETS = bareSheets();
 
 const likely = fc
   .tuple(someMeasures, likelyChoices)

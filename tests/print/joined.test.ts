@@ -7,6 +7,7 @@ import { lengthOf } from "../../src/geometry/length.ts";
 import type { Point } from "../../src/geometry/point.ts";
 import type { Path } from "../../src/geometry/segment.ts";
 import { pointAlong } from "../../src/geometry/split.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 import { type Raster, rasterOf } from "../support/pdf.ts";
 import { FONT, type Laid, laidOn } from "../support/sheetSubjects.ts";
 
@@ -25,7 +26,7 @@ const CLEAR = 9;
 /** The same layout on one sheet as large as all of it. */
 const onOnePage = ({ placements, paper, rows, columns, width, height }: Sheets): Sheets => {
   const [stepX, stepY] = [width - 3 * MARGIN, height - 3 * MARGIN];
-  return {
+  return bareSheets({
     paper,
     count: 3,
     width: (columns - 1) * stepX + width,
@@ -34,7 +35,7 @@ const onOnePage = ({ placements, paper, rows, columns, width, height }: Sheets):
     placements,
     rows: 1,
     columns: 1,
-  };
+  });
 };
 
 type Place = { readonly at: Point; readonly across: Point };

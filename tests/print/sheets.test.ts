@@ -1,13 +1,13 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { PaperName } from "../../src/export/data/paper.ts";
+import { TEST_SQUARE } from "../../src/export/data/paper.ts";
 import { drawLayout } from "../../src/export/drawing.ts";
-import { JOINT_IN } from "../../src/export/joints.ts";
 import { toPdf } from "../../src/export/pdf.ts";
 import { notchPlaces } from "../../src/export/pieceLines.ts";
+import type { Placement } from "../../src/export/placement.ts";
 import { placedPoint, placementOf } from "../../src/export/placing.ts";
 import { RULER_START, rulerLengths } from "../../src/export/rulers.ts";
-import type { Placement, SheetPage, Sheets } from "../../src/export/sheets.ts";
-import { TEST_SQUARE } from "../../src/export/squarePlaces.ts";
+import type { SheetPage, Sheets } from "../../src/export/sheets.ts";
 import { gridOf } from "../../src/export/tiles.ts";
 import type { Point } from "../../src/geometry/point.ts";
 import { crossings, poppler, type Raster, rasterOf } from "../support/pdf.ts";
@@ -18,6 +18,8 @@ import { ACCENTED, FONT, type Laid, laidOn } from "../support/sheetSubjects.ts";
 const DPI = 300;
 const TRUE = 0.1;
 const MARGIN = 10;
+/** Half the overlap. */
+const JOINT_IN = 5;
 /** A pixel that is cut by the edge of the window may be inked. */
 const PIXEL = 25.4 / DPI;
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { DEFAULT_PRINT } from "../../src/export/printChoices.ts";
 import { readFile } from "../../src/project/projectFile.ts";
 import { NEW_WORK, type Work, withBody } from "../../src/project/work.ts";
 import { PROJECT_VERSION, writeProject } from "../../src/project/writeProject.ts";
@@ -47,6 +48,30 @@ describe("a handbook", () => {
     });
   });
 
+  test("of version 2, which knew the paper alone, is printed as it was", () => {
+    const { print, ...rest } = JSON.parse(writeProject({ ...NEW_WORK, paper: "letter" }));
+    const found = readFile("old", JSON.stringify({ ...rest, version: 2 }));
+    expect(print).toEqual(DEFAULT_PRINT);
+    expect(found).toEqual({ work: { ...NEW_WORK, paper: "letter" } });
+  });
+
+  test("keeps how it is printed, a paper of the maker's own size included", () => {
+    const work: Work = {
+      ...NEW_WORK,
+      paper: "210x330",
+      print: {
+        margins: { top: 5, right: 6, bottom: 12, left: 7 },
+        join: "butt",
+        overlap: 14,
+        turn: "fewest",
+        square: { along: 49.3, across: 50.45 },
+        only: ["A1", "AB12"],
+        placed: [{ piece: "front", x: 12.5, y: -3, turn: 90 }],
+      },
+    };
+    expect(reread(work)).toEqual({ work });
+  });
+
   test("of a later version is refused with both versions", () => {
     const later = JSON.stringify({ format: "ribwright-project", version: PROJECT_VERSION + 1 });
     expect(refusal(later)).toEqual({
@@ -69,6 +94,16 @@ describe("a handbook", () => {
   test.each([
     ["an unknown key", (o: Record<string, unknown>) => ({ ...o, colour: "red" }), "colour"],
     ["a paper that is none", (o: Record<string, unknown>) => ({ ...o, paper: "napkin" }), "paper"],
+    [
+      "a margin that leaves no room",
+      (o: Record<string, unknown>) => ({ ...o, print: { margins: { left: 210 } } }),
+      "print.margins.left",
+    ],
+    [
+      "a way to join that is none",
+      (o: Record<string, unknown>) => ({ ...o, print: { join: "glue" } }),
+      "print.join",
+    ],
     ["no bodies", (o: Record<string, unknown>) => ({ ...o, bodies: [] }), "bodies"],
     [
       "a choice out of range",

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { reportText } from "../../src/export/report.ts";
-import type { Sheets } from "../../src/export/sheets.ts";
 import { readChoices } from "../../src/project/choicesSchema.ts";
 import { isObject } from "../../src/project/faultWords.ts";
 import { make } from "../../src/project/make.ts";
 import { recheck } from "../../src/project/recheck/recheck.ts";
 import { readReport } from "../../src/project/recheck/reportFile.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 
 /** The body of the method's worked example, section 8. */
 const BODY = {
@@ -37,16 +37,7 @@ const textOf = (choices: unknown = {}): string => {
 };
 
 /** `check` reads nothing of the sheets. */
-const SHEETS: Sheets = {
-  paper: "a4",
-  count: 0,
-  width: 210,
-  height: 297,
-  pages: [],
-  placements: [],
-  rows: 0,
-  columns: 0,
-};
+const SHEETS = bareSheets();
 
 const findings = (text: string) => {
   const json: unknown = JSON.parse(text);

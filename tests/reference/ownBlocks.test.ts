@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { readOwnBlock } from "../../src/drafting/ownBlock.ts";
 import type { Block } from "../../src/drafting/piece.ts";
 import { reportText } from "../../src/export/report.ts";
-import type { Sheets } from "../../src/export/sheets.ts";
 import { make } from "../../src/project/make.ts";
 import { exampleBody } from "../drafting/bodies.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 import { type Changes, choicesOf } from "../support/choices.ts";
 import {
   expectBands,
@@ -20,16 +20,7 @@ import { fileOf, OWN_BLOCKS, someOwnBlock } from "../support/ownBlocks.ts";
  * Blocks of the maker's own, with lines that the draft never makes, read from their files, altered
  * in every way and written; the text is measured afresh by code that shares nothing with the program.
  */
-const NO_SHEETS: Sheets = {
-  paper: "a4",
-  count: 0,
-  width: 210,
-  height: 297,
-  pages: [],
-  placements: [],
-  rows: 0,
-  columns: 0,
-};
+const NO_SHEETS = bareSheets();
 
 const TRIED: readonly (readonly [string, Changes])[] = [
   ["the default choices", {}],

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { reportText } from "../../src/export/report.ts";
-import type { Sheets } from "../../src/export/sheets.ts";
 import { make } from "../../src/project/make.ts";
+import { bareSheets } from "../support/bareSheets.ts";
 import { type Changes, choicesOf } from "../support/choices.ts";
 import { expectNumbers, expectReport } from "../support/independent/expectReport.ts";
 import { readReport } from "../support/independent/report.ts";
@@ -11,16 +11,7 @@ import { SAMPLE_BODIES } from "./survey.ts";
  * The 40 bodies of data/sample-bodies.csv, along the survey's ranges and at its extremes, made and
  * written, and the text read back and measured by code that shares nothing with the program.
  */
-const NO_SHEETS: Sheets = {
-  paper: "a4",
-  count: 0,
-  width: 210,
-  height: 297,
-  pages: [],
-  placements: [],
-  rows: 0,
-  columns: 0,
-};
+const NO_SHEETS = bareSheets();
 
 const TRIED: readonly (readonly [string, Changes])[] = [
   ["the default choices", {}],

@@ -54,11 +54,11 @@ const OTHERS = ["svg", "dxf", "report"] as const;
 
 function Files({ made }: { readonly made: Made }) {
   const say = useSay();
-  const { paper, signed } = useStudio((s) => s.history.present);
+  const { paper, print, signed } = useStudio((s) => s.history.present);
   const working = useRun((run) => run.state === "working");
   const stops = openStops(made.checks, signed);
   const blocked = stops.length > 0 || working;
-  const { count } = sheetsOf(made.garment.pieces, paper);
+  const { count } = sheetsOf(made.garment.pieces, { paper, print });
   return (
     <>
       {stops.map((check) => (
@@ -99,9 +99,9 @@ function Files({ made }: { readonly made: Made }) {
 export function Paper() {
   const say = useSay();
   const made = useMade();
-  const paper = useStudio((s) => s.history.present.paper);
+  const { paper, print } = useStudio((s) => s.history.present);
   if (!made) return <p className="refuse">{say("block.none")}</p>;
-  const { count, pages } = sheetsOf(made.garment.pieces, paper);
+  const { count, pages } = sheetsOf(made.garment.pieces, { paper, print });
   return (
     <>
       <div className="clauses">

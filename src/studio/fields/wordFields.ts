@@ -172,7 +172,10 @@ const paper: WordField = {
   options: ({ say }) =>
     PAPER_NAMES.map((name) => ({
       value: name,
-      text: name === "roll-914" ? say("paper.roll") : PAPERS[name].title,
+      text:
+        PAPERS[name].height === null
+          ? say("paper.roll", { width: PAPERS[name].width })
+          : PAPERS[name].title,
     })),
   read: (work) => work.paper,
   write: (work, value) => ({

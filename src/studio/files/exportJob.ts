@@ -1,7 +1,8 @@
 import type { Choices } from "../../drafting/choices.ts";
 import type { Body } from "../../drafting/measures.ts";
 import type { Block } from "../../drafting/piece.ts";
-import type { PaperName } from "../../export/data/paper.ts";
+import type { PaperChoice } from "../../export/paperSize.ts";
+import type { PrintChoices } from "../../export/printChoices.ts";
 import type { HomePaper } from "../../export/printPage.ts";
 import type { Language } from "../units/printLength.ts";
 
@@ -12,7 +13,7 @@ const HOME: readonly ExportKind[] = ["guide", "handout", "answers", "test"] sati
 export const isHome = (kind: ExportKind): kind is HomeKind => HOME.includes(kind);
 
 /** The sheets of a home printer that stand nearest to the paper chosen. */
-export const homePaper = (paper: PaperName): HomePaper => (paper === "letter" ? "letter" : "a4");
+export const homePaper = (paper: PaperChoice): HomePaper => (paper === "letter" ? "letter" : "a4");
 
 export type ExportPhase = "start" | "draw" | "write" | "pupils";
 
@@ -22,7 +23,8 @@ export type ExportJob = {
   readonly body: Body;
   readonly choices: Choices;
   readonly block: Block | null;
-  readonly paper: PaperName;
+  readonly paper: PaperChoice;
+  readonly print: PrintChoices;
   /** What guide and handout are printed on. */
   readonly home: HomePaper;
   readonly date: string | null;

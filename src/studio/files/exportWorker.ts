@@ -45,7 +45,7 @@ const written = async (job: ExportJob, made: Made, sheets: Sheets): Promise<Blob
 };
 
 const laidOut = (job: ExportJob, made: Made): Sheets => {
-  const sheets = layOut(made.garment.pieces, job.paper);
+  const sheets = layOut(made.garment.pieces, job.paper, job.print);
   say({ kind: "phase", phase: "draw", share: 0.45 });
   return sheets;
 };

@@ -105,6 +105,7 @@ export const makeFile = (kind: ExportKind): void => {
     choices: now.choices,
     block: pupil ? null : blockOf(now),
     paper: now.paper,
+    print: now.print,
     home: homeNow(now),
     date: now.date,
     language: studio().language,

@@ -187,9 +187,9 @@ const SIDE = 40;
 /** Left the map, right one sheet as it leaves the printer. */
 export function PaperTable({ made, size }: Props) {
   const say = useSay();
-  const paper = useStudio((s) => s.history.present.paper);
+  const { paper, print } = useStudio((s) => s.history.present);
   const [chosen, setChosen] = useState(0);
-  const sheets = sheetsOf(made.garment.pieces, paper);
+  const sheets = sheetsOf(made.garment.pieces, { paper, print });
   const map = sheetMap(sheets);
   const laid = laidPieces(made.garment.pieces, sheets);
   const wideEnough = size.width > 620;

@@ -1,8 +1,7 @@
 import type { Piece } from "../../drafting/piece.ts";
-import { MARGIN } from "../../export/data/paper.ts";
 import { placedPath } from "../../export/placing.ts";
 import type { SheetPage, Sheets } from "../../export/sheets.ts";
-import { paperGrid, sheetName } from "../../export/tiles.ts";
+import { sheetName } from "../../export/tiles.ts";
 import { boundsOf } from "../../geometry/outline.ts";
 import { toPathData } from "../../geometry/pathData.ts";
 
@@ -28,10 +27,9 @@ export const nameOf = ({ row, column }: { row: number; column: number }): string
 
 /** Every place of the map, whether a sheet is printed there or not; in layout mm. */
 export const sheetMap = (sheets: Sheets): SheetMap => {
-  const { rows, columns, paper, width, height } = sheets;
-  const grid = paperGrid(paper);
-  const stepX = columns > 1 ? grid.stepX : width - 2 * MARGIN;
-  const stepY = rows > 1 ? grid.stepY : height - 2 * MARGIN;
+  const { rows, columns, grid } = sheets;
+  const stepX = columns > 1 ? grid.stepX : grid.windowWidth;
+  const stepY = rows > 1 ? grid.stepY : grid.windowHeight;
   const cells = Array.from({ length: rows * columns }, (_, i) => {
     const [row, column] = [Math.floor(i / columns), i % columns];
     const page = sheets.pages.find((p) => p.row === row && p.column === column) ?? null;

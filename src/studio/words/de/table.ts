@@ -87,7 +87,7 @@ export const table: Readonly<Record<keyof typeof en, string>> = {
   "paper.print": "Auf {paper.name} drucken, {paper.date}.",
   "paper.printNote": "{count} Seiten: {sheets} Blätter mit Inhalt, Titel und Plan.",
   "paper.name": "Papier",
-  "paper.roll": "eine Rolle, 914 mm breit",
+  "paper.roll": "eine Rolle, {width} mm breit",
   "paper.date": "Datum auf den Blättern",
   "paper.noDate": "ohne Datum",
   "paper.dated": "datiert {date}",

@@ -86,7 +86,7 @@ export const table = {
   "paper.print": "Print on {paper.name} sheets, {paper.date}.",
   "paper.printNote": "{count} pages: {sheets} sheets that hold something, the title and the map.",
   "paper.name": "Paper",
-  "paper.roll": "a roll 914 mm wide",
+  "paper.roll": "a roll {width} mm wide",
   "paper.date": "Date on the sheets",
   "paper.noDate": "without a date",
   "paper.dated": "dated {date}",

@@ -1,6 +1,6 @@
-import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
+import { poppler } from "../support/pdf.ts";
 import { kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
 
 type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
@@ -132,9 +132,7 @@ test("the table test is printed by itself, with its arc", async ({ page }) => {
   await page.getByRole("button", { name: "Print the test and its arc" }).click();
   const saved = await waits;
   expect(saved.suggestedFilename()).toMatch(/-rib-test\.pdf$/u);
-  const text = execFileSync("pdftotext", ["-layout", await saved.path(), "-"], {
-    encoding: "utf8",
-  });
+  const text = poppler("pdftotext", readFileSync(await saved.path()), ["-layout"]);
   expect(text).toContain("arc");
   expect(text).not.toContain("Sleeves to the front");
 });

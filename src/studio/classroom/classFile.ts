@@ -2,6 +2,7 @@ import { create } from "zustand";
 import type { Fault } from "../../drafting/fault.ts";
 import type { Body } from "../../drafting/measures.ts";
 import type { Refusal } from "../../project/refusal.ts";
+import { faultTeller } from "../words/faultTeller.ts";
 import { say } from "../words/say.ts";
 import { teachOn, useTeaching } from "./teaching.ts";
 
@@ -26,12 +27,18 @@ const show = (to: ClassFile): void => useClassFile.setState(to, true);
 const LARGEST = 1e6;
 
 const read = async (file: File): Promise<ClassFile> => {
-  const [{ readClass }, { faultOfFile, readText }, { ageNotice }] = await Promise.all([
+  const [told, { readClass }, { faultOfFile, readText }, { ageNotice }] = await Promise.all([
+    faultTeller(),
     import("../../project/classFile.ts"),
     import("../../project/textFile.ts"),
     import("../../project/ageNotice.ts"),
   ]);
-  const fault = (why: Fault): ClassFile => ({ state: "refused", fault: why });
+  const inWords = <F extends Fault>(why: F): F => ({
+    ...why,
+    reason: told(why.reason),
+    do: told(why.do),
+  });
+  const fault = (why: Fault): ClassFile => ({ state: "refused", fault: inWords(why) });
   if (file.size > LARGEST)
     return fault(faultOfFile(file.name, say("class.tooLarge"), say("class.tooLargeDo")));
   const text = readText(new Uint8Array(await file.arrayBuffer()), file.name);
@@ -39,8 +46,9 @@ const read = async (file: File): Promise<ClassFile> => {
   const found = readClass(text.text, file.name);
   if ("fault" in found) return fault(found.fault);
   const title = file.name.replace(/\.[^.]*$/u, "");
-  const notices = [...found.notices, ...ageNotice(found.pupils)];
-  return { ...found, state: "read", title, file: file.name, notices };
+  const notices = [...found.notices, ...ageNotice(found.pupils)].map(told);
+  const refused = found.refused.map(inWords);
+  return { ...found, refused, state: "read", title, file: file.name, notices };
 };
 
 /** A class file from the device, in place of the one before. */

@@ -1,10 +1,14 @@
 import type { FileRead, FileRefusal } from "../../project/projectFile.ts";
+import { faultTeller } from "../words/faultTeller.ts";
 import { say } from "../words/say.ts";
 
 /** The schemas come only when something is opened: they are no part of the first load. */
 export const read = async (name: string, text: string): Promise<FileRead> => {
   const { readFile } = await import("../../project/projectFile.ts");
-  return readFile(name, text);
+  const found = readFile(name, text);
+  if (!("refusal" in found) || found.refusal.why !== "field") return found;
+  const told = await faultTeller();
+  return { refusal: { ...found.refusal, reason: told(found.refusal.reason) } };
 };
 
 /** One sentence: the file's name, what was found, what is taken. */

@@ -5,7 +5,7 @@ import { setNumber } from "./changes.ts";
 import { rangeNow } from "./refusing.ts";
 import { studio, work } from "./store.ts";
 
-export type Reach = "step" | "fine" | "leap";
+type Reach = "step" | "fine" | "leap";
 export type Way = { readonly by: 1 | -1; readonly reach: Reach };
 
 /** What arrow and page keys do in a number; with Shift by less. */

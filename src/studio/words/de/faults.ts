@@ -1,0 +1,249 @@
+/**
+ * What the core says of a file that it cannot take, sentence by sentence: how it begins in English,
+ * and how it is said in German. A number after a dollar stands for what was caught, itself turned
+ * where PHRASES know it. The core speaks English alone; here and nowhere else it is read again.
+ */
+export type Rule = readonly [english: string, german: string];
+
+/** What a value may be, and the names of things. Whole texts. */
+export const PHRASES: readonly Rule[] = [
+  ["a number from (.+) to (.+) mm", "eine Zahl von $1 bis $2 mm"],
+  ["a number from (.+) to (.+) \\(0\\.8 means 80 %\\)", "eine Zahl von $1 bis $2 (0.8 heißt 80 %)"],
+  ["a number", "eine Zahl"],
+  ["a whole number", "eine ganze Zahl"],
+  ["(\\d+) or more", "$1 oder mehr"],
+  ["true or false", "true oder false"],
+  ['"female", "male" or null', '"female", "male" oder null'],
+  ['"mm", "cm" or "in"', '"mm", "cm" oder "in"'],
+  ["1, the only version there is", "1, die einzige Fassung, die es gibt"],
+  ["text in quotation marks", "Text in Anführungszeichen"],
+  ["a text of (\\d+) letters at most", "ein Text von höchstens $1 Buchstaben"],
+  ["a date such as (.+)", "ein Datum wie $1"],
+  ["a list of 1 to 10000 bodies", "eine Liste von 1 bis 10000 Körpern"],
+  ["a list", "eine Liste"],
+  ["a body in braces", "ein Körper in geschweiften Klammern"],
+  ["a group in braces", "eine Gruppe in geschweiften Klammern"],
+  ["a group of choices in braces", "eine Gruppe von Entscheidungen in geschweiften Klammern"],
+  ["a group of measures in braces", "eine Gruppe von Maßen in geschweiften Klammern"],
+  [
+    "a block in braces: format, version, unit and pieces",
+    "ein Grundschnitt in geschweiften Klammern: format, version, unit und pieces",
+  ],
+  ["path data in quotation marks, such as (.+)", "Pfaddaten in Anführungszeichen, zum Beispiel $1"],
+  ["1 to 64 letters, digits, dots, hyphens", "1 bis 64 Buchstaben, Ziffern, Punkte, Bindestriche"],
+  ['(".+") or (".+")', "$1 oder $2"],
+  ["(.+) to (.+) (mm|cm|in)", "$1 bis $2 $3"],
+  ["millimetres", "Millimetern"],
+  ["centimetres", "Zentimetern"],
+  ["inches", "Zoll"],
+  ["The file", "Die Datei"],
+  ["front", "Vorderteil"],
+  ["back", "Rückenteil"],
+  ["sleeve", "Ärmel"],
+];
+
+const OR_ESTIMATED = ", oder es weglassen, dann wird es geschätzt.";
+
+/** How a sentence begins; what follows is read on. */
+export const SENTENCES: readonly Rule[] = [
+  // any value of a file
+  ["(.+?) is missing; a draft needs it\\.", "$1 fehlt; ein Schnitt braucht es."],
+  ["(.+?) is missing; it must be (.+?)\\.", "$1 fehlt; da muss stehen: $2."],
+  [
+    "(.+?) is missing; every body needs one of its own\\.",
+    "$1 fehlt; jeder Körper braucht eine eigene.",
+  ],
+  ["(.+?) is (.+?); it must be (.+?)\\.", "$1 ist $2; da muss stehen: $3."],
+  [
+    "(.+?) is (.+?), which is not a number; (.+?) may stand there\\.",
+    "$1 ist $2, das ist keine Zahl; $3 darf da stehen.",
+  ],
+  ["(.+?) is (.+?); the limits are (.+?)\\.", "$1 ist $2; die Grenzen sind $3."],
+  [
+    "(.+?) is (.+?), a name that the program needs itself\\.",
+    "$1 ist $2, das braucht das Programm selbst.",
+  ],
+  [
+    "id is (.+?); 1 to 64 of the letters A to Z, digits, dot, underline and hyphen may be in it\\.",
+    "id ist $1; 1 bis 64 der Buchstaben A bis Z, Ziffern, Punkt, Unterstrich und Bindestrich dürfen darin stehen.",
+  ],
+  [
+    "id is (.+?), but so it is in row (\\d+); every body needs one of its own\\.",
+    "id ist $1, aber so heißt schon Zeile $2; jeder Körper braucht eine eigene.",
+  ],
+  [
+    "name has (\\d+) letters; at most (\\d+) are taken\\.",
+    "name hat $1 Buchstaben; höchstens $2 werden genommen.",
+  ],
+  [
+    "(\\S+) is (.+?); (.+?), (.+?) or nothing may stand there\\.",
+    "$1 ist $2; $3, $4 oder nichts darf da stehen.",
+  ],
+  [
+    "age is (.+?); a number from 0 to (\\d+) may stand there\\.",
+    "age ist $1; eine Zahl von 0 bis $2 darf da stehen.",
+  ],
+  ["At fault too: (.+?)\\.", "Ebenfalls: $1."],
+  [
+    '(".+?") is not known in (.+?); known are (.+?)\\.',
+    "$1 ist in $2 nicht bekannt; bekannt sind $3.",
+  ],
+  ['(".+?") is not known; known are (.+?)\\.', "$1 ist nicht bekannt; bekannt sind $2."],
+  [
+    "(.+?) is (.+?) mm; with allowances\\.bands (.+?) mm it must be at least (.+?) mm, (\\d) of them\\.",
+    "$1 ist $2 mm; bei allowances.bands $3 mm muss es mindestens $4 mm sein, das $5-fache.",
+  ],
+  ["There is none\\.", "Es gibt keinen."],
+  ["Two of them have the same id\\.", "Zwei davon haben dieselbe id."],
+  // a file or a table as a whole
+  [
+    "(.+?) has (\\d+) pupils; a class has (\\d+) at most\\.",
+    "$1 hat $2 Schüler; eine Klasse hat höchstens $3.",
+  ],
+  [
+    "(.+?) is written in UTF-16; only UTF-8 is read\\.",
+    "$1 ist in UTF-16 geschrieben; nur UTF-8 wird gelesen.",
+  ],
+  ["(.+?) is not text: it has bytes of 0 in it\\.", "$1 ist kein Text: es sind Nullbytes darin."],
+  ["(.+?) has letters that are not UTF-8\\.", "$1 hat Buchstaben, die nicht UTF-8 sind."],
+  ["(.+?) is empty\\.", "$1 ist leer."],
+  ["(.+?) has its cells parted by tabs\\.", "In $1 trennen Tabulatoren die Felder."],
+  [
+    "(.+?) has headings, but no body below them\\.",
+    "$1 hat Überschriften, aber keinen Körper darunter.",
+  ],
+  [
+    "(.+?) has a quotation mark without its partner in line of data (\\d+) or after it\\.",
+    "$1 hat in Datenzeile $2 oder danach ein Anführungszeichen ohne Gegenstück.",
+  ],
+  [
+    "(.+?) has no column (.+?); id, height and chest are needed in every table\\.",
+    "$1 hat keine Spalte $2; id, height und chest braucht jede Tabelle.",
+  ],
+  [
+    "The column (.+?) of (.+?) is nearly (.+?), but not quite\\.",
+    "Die Spalte $1 von $2 heißt beinahe $3, aber nicht ganz.",
+  ],
+  ["The column (.+?) of (.+?) stands there twice\\.", "Die Spalte $1 von $2 steht zweimal da."],
+  [
+    "The row has (\\d+) cells, but there are (\\d+) headings\\.",
+    "Die Zeile hat $1 Felder, aber es gibt $2 Überschriften.",
+  ],
+  [
+    "Cells are parted by semicolons; commas in numbers are read as decimal points\\.",
+    "Die Felder trennen Semikolons; Kommas in Zahlen gelten als Dezimalzeichen.",
+  ],
+  ["Not known and left alone: (.+?)\\.", "Nicht bekannt und übergangen: $1."],
+  [
+    "Under (\\d+): (.+?)\\. What is estimated rests on a survey of adults; measure them in full\\.",
+    "Unter $1: $2. Was geschätzt wird, beruht auf Erwachsenen; nehmen Sie alle Maße.",
+  ],
+  // a block of the maker's own
+  ["The line of (.+?) cannot be read: (.+?)\\.", "Die Linie $1 ist nicht lesbar: $2."],
+  [
+    "(\\S+) starts at (.+?) and (\\S+) ends at (.+?), (.+?) apart; the limit is (.+?)\\.",
+    "$1 beginnt bei $2 und $3 endet bei $4, $5 auseinander; die Grenze ist $6.",
+  ],
+  [
+    "(\\S+) reaches (.+?) from the frame’s origin; the limit is (.+?)\\.",
+    "$1 reicht $2 weit vom Nullpunkt; die Grenze ist $3.",
+  ],
+  [
+    "(\\S+) reaches (.+?) from the frame's origin; the limit is (.+?)\\.",
+    "$1 reicht $2 weit vom Nullpunkt; die Grenze ist $3.",
+  ],
+  ["(\\S+) is (.+?) long; the least is (.+?)\\.", "$1 ist $2 lang; das Mindeste ist $3."],
+  [
+    "The (.+?) runs anticlockwise \\(or holds nothing\\); its edges must run clockwise on the page, y down\\.",
+    "$1: läuft gegen den Uhrzeigersinn (oder ist leer); die Kanten müssen im Uhrzeigersinn laufen, y nach unten.",
+  ],
+  ["The line of (.+?) crosses itself near (.+?)\\.", "Die Linie $1 kreuzt sich selbst nahe $2."],
+  [
+    "(\\S+) meets the fold at x = (.+?); the fold is x = 0, and the limit is (.+?)\\.",
+    "$1 trifft den Bruch bei x = $2; der Bruch ist x = 0, die Grenze ist $3.",
+  ],
+  // what to do
+  [
+    "Write it with digits and a decimal point, without a unit; a draft needs it\\.",
+    "Mit Ziffern und Dezimalpunkt schreiben, ohne Einheit; ein Schnitt braucht es.",
+  ],
+  [
+    "Write it with digits and a decimal point, without a unit, or leave it out to have it estimated\\.",
+    `Mit Ziffern und Dezimalpunkt schreiben, ohne Einheit${OR_ESTIMATED}`,
+  ],
+  ["Measure it and write it down: (.+?)\\.", "Messen und aufschreiben: $1."],
+  [
+    "Were they measured in (.+?)\\? Then write (.+?) as the unit of this body\\.",
+    "Wurde in $1 gemessen? Dann $2 als Einheit dieses Körpers schreiben.",
+  ],
+  [
+    "Was it measured in (.+?)\\? Then write (.+?)\\. If not, measure again; a draft needs it\\.",
+    "Wurde in $1 gemessen? Dann $2 schreiben. Wenn nicht, noch einmal messen; ein Schnitt braucht es.",
+  ],
+  [
+    "Was it measured in (.+?)\\? Then write (.+?)\\. If not, measure again, or leave it out to have it estimated\\.",
+    `Wurde in $1 gemessen? Dann $2 schreiben. Wenn nicht, noch einmal messen${OR_ESTIMATED}`,
+  ],
+  ["Measure again; a draft needs it\\.", "Noch einmal messen; ein Schnitt braucht es."],
+  ["Measure again, or leave it out to have it estimated\\.", `Noch einmal messen${OR_ESTIMATED}`],
+  ["Change it, or leave it out to take (.+?)\\.", "Ändern, oder weglassen, dann gilt $1."],
+  [
+    "Change it; where the lines are seam lines already, leave allowances out\\.",
+    "Ändern; wo die Linien schon Nahtlinien sind, allowances weglassen.",
+  ],
+  ["Change it\\.", "Ändern."],
+  [
+    "Write it as one run of path data with absolute M, L and C\\.",
+    "Als einen Zug Pfaddaten mit absolutem M, L und C schreiben.",
+  ],
+  ["Write it\\.", "Hinschreiben."],
+  ["Did you mean (.+?)\\? Else take it out\\.", "War $1 gemeint? Sonst herausnehmen."],
+  ["Take it out\\.", "Herausnehmen."],
+  ["Shorten it\\.", "Kürzen."],
+  ["Give the body an id such as (.+?)\\.", "Dem Körper eine id wie $1 geben."],
+  ["Give this body another id\\.", "Diesem Körper eine andere id geben."],
+  [
+    "Give it a cell for every heading; part cells by semicolons where numbers have decimal commas\\.",
+    "Jeder Überschrift ein Feld geben; bei Dezimalkommas die Felder mit Semikolons trennen.",
+  ],
+  ["Give a table with a row for each body\\.", "Eine Tabelle mit einer Zeile je Körper geben."],
+  ["Part the table into two\\.", "Die Tabelle in zwei teilen."],
+  ["Save it again as UTF-8 text\\.", "Noch einmal als UTF-8-Text speichern."],
+  ["Save it as CSV, parted by commas\\.", "Als CSV speichern, mit Kommas getrennt."],
+  ["Write a row for each body\\.", "Für jeden Körper eine Zeile schreiben."],
+  [
+    'Write a quotation mark inside a cell as ""\\.',
+    'Ein Anführungszeichen im Feld als "" schreiben.',
+  ],
+  [
+    "Write the name of each column in the first line\\.",
+    "Die Namen der Spalten in die erste Zeile schreiben.",
+  ],
+  ["Write (.+?), or take the column out\\.", "$1 schreiben, oder die Spalte herausnehmen."],
+  ["Take one of the two out\\.", "Eine der beiden herausnehmen."],
+  [
+    "Cut the band higher, or make allowances\\.bands smaller\\.",
+    "Das Band höher zuschneiden, oder allowances.bands kleiner machen.",
+  ],
+  [
+    "Draw the edges so that each starts where the one before ends, clockwise round the piece\\.",
+    "Die Kanten so zeichnen, dass jede beginnt, wo die vorige endet, im Uhrzeigersinn.",
+  ],
+  [
+    "Draw the edge, and check the unit of the block\\.",
+    "Die Kante zeichnen, und die Einheit prüfen.",
+  ],
+  ["Check the unit of the block\\.", "Die Einheit des Grundschnitts prüfen."],
+  [
+    "Turn the order and the direction of its edges round, or mirror the piece\\.",
+    "Folge und Richtung der Kanten umdrehen, oder das Teil spiegeln.",
+  ],
+  [
+    "Redraw the edge so that the outline does not cross itself\\.",
+    "Die Kante so zeichnen, dass sich der Umriss nicht kreuzt.",
+  ],
+  [
+    "Move the piece so that its centre line lies on x = 0\\.",
+    "Das Teil so rücken, dass die Mitte auf x = 0 liegt.",
+  ],
+];

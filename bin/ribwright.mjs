@@ -10,6 +10,7 @@ const parts = [
   "drafting",
   "bands",
   "checks",
+  "trace",
   "lay",
   "guide",
   "export",

@@ -6,7 +6,7 @@ import { layOut } from "../export/layout.ts";
 import type { PaperChoice } from "../export/paperSize.ts";
 import { toPdf } from "../export/pdf.ts";
 import type { PrintChoices } from "../export/printChoices.ts";
-import { reportText } from "../export/report.ts";
+import { reportBytes } from "../export/report.ts";
 import type { Sheets } from "../export/sheets.ts";
 import { toSvg } from "../export/svg.ts";
 import { type Made, make } from "../project/make.ts";
@@ -47,7 +47,7 @@ export const filesFrom = async (
   size?: string,
 ): Promise<BodyFiles> => {
   const summary = summaryLine(summaryOf(made, sheets.count));
-  const report = { "report.json": reportText(made, sheets) };
+  const report = { "report.json": reportBytes(made, sheets) };
   if (font === null) return { made, summary, files: report };
   const subject = size === undefined ? made : { ...made, body: { ...made.body, size } };
   const pdf = await toPdf(subject, sheets, { font, ...(date === null ? {} : { date }) });

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Piece } from "../../src/drafting/piece.ts";
-import { reportText } from "../../src/export/report.ts";
 import { areaOf, crossesItself } from "../../src/geometry/outline.ts";
 import { endOf, pathOf, startOf } from "../../src/geometry/path.ts";
 import { apart } from "../../src/geometry/point.ts";
@@ -12,6 +11,7 @@ import { expectChained } from "../support/expectations.ts";
 import { expectNumbers } from "../support/independent/expectReport.ts";
 import { holdsFor } from "../support/law.ts";
 import { someOwnBlock } from "../support/ownBlocks.ts";
+import { reportText } from "../support/reportText.ts";
 import { anyChoices, anyMeasures, likelyChoices } from "./someWork.ts";
 
 const NO_SHEETS = bareSheets();

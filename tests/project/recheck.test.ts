@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { reportText } from "../../src/export/report.ts";
 import { readChoices } from "../../src/project/choicesSchema.ts";
 import { isObject } from "../../src/project/faultWords.ts";
 import { make } from "../../src/project/make.ts";
 import { recheck } from "../../src/project/recheck/recheck.ts";
 import { readReport } from "../../src/project/recheck/reportFile.ts";
 import { bareSheets } from "../support/bareSheets.ts";
+import { reportText } from "../support/reportText.ts";
 
 /** The body of the method's worked example, section 8. */
 const BODY = {

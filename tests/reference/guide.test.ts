@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { DEFAULT_CHOICES } from "../../src/drafting/data/defaults.ts";
 import { layOut } from "../../src/export/layout.ts";
-import { reportText } from "../../src/export/report.ts";
 import { lesson } from "../../src/guide/lesson.ts";
 import { makingUp } from "../../src/guide/makingUp.ts";
 import type { GuideStep } from "../../src/guide/step.ts";
@@ -12,6 +11,7 @@ import { type Made, make } from "../../src/project/make.ts";
 import { plainFractions } from "../../src/studio/classroom/classVoice.ts";
 import { voiceFor } from "../../src/studio/guide/voice.ts";
 import { printIn } from "../../src/studio/state/print.ts";
+import { reportText } from "../support/reportText.ts";
 import { referenceText } from "./table.ts";
 
 /** Source of the bodies: ANSUR II, 40 of them (data/sample-bodies.csv). The report is the contract's. */

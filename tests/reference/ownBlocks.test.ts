@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readOwnBlock } from "../../src/drafting/ownBlock.ts";
 import type { Block } from "../../src/drafting/piece.ts";
-import { reportText } from "../../src/export/report.ts";
 import { make } from "../../src/project/make.ts";
 import { exampleBody } from "../drafting/bodies.ts";
 import { bareSheets } from "../support/bareSheets.ts";
@@ -15,6 +14,7 @@ import {
 import { readReport } from "../support/independent/report.ts";
 import { holdsFor } from "../support/law.ts";
 import { fileOf, OWN_BLOCKS, someOwnBlock } from "../support/ownBlocks.ts";
+import { reportText } from "../support/reportText.ts";
 
 /**
  * Blocks of the maker's own, with lines that the draft never makes, read from their files, altered

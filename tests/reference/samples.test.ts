@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { reportText } from "../../src/export/report.ts";
 import { make } from "../../src/project/make.ts";
 import { bareSheets } from "../support/bareSheets.ts";
 import { type Changes, choicesOf } from "../support/choices.ts";
 import { expectNumbers, expectReport } from "../support/independent/expectReport.ts";
 import { readReport } from "../support/independent/report.ts";
+import { reportText } from "../support/reportText.ts";
 import { SAMPLE_BODIES } from "./survey.ts";
 
 /**

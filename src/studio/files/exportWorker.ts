@@ -2,7 +2,7 @@ import fontUrl from "../../../assets/fonts/NotoSans-subset.ttf?url";
 import { toDxf } from "../../export/dxf.ts";
 import { layOut } from "../../export/layout.ts";
 import { toPdf } from "../../export/pdf.ts";
-import { reportText } from "../../export/report.ts";
+import { reportBytes } from "../../export/report.ts";
 import type { Sheets } from "../../export/sheets.ts";
 import { toSvg } from "../../export/svg.ts";
 import { type Made, make } from "../../project/make.ts";
@@ -36,7 +36,7 @@ const printed = async (job: ExportJob, made: Made): Promise<BlobPart> => {
 
 /** The file's bytes, by the same calls as the command line's `draft`. */
 const written = async (job: ExportJob, made: Made, sheets: Sheets): Promise<BlobPart> => {
-  if (job.kind === "report") return reportText(made, sheets);
+  if (job.kind === "report") return reportBytes(made, sheets);
   if (job.kind === "svg") return toSvg(made, sheets);
   if (job.kind === "dxf") return toDxf(made, sheets);
   const date = job.date === null ? {} : { date: job.date };

@@ -35,6 +35,8 @@ const short = (value: number, decimals: Decimals): string => {
 
 /** Lengths as a maker reads them: to a tenth of a millimetre. The only rounding (style: numbers). */
 export const asMm = (value: Mm): string => `${short(value, 1)}${JOIN}mm`;
+/** What is read off a rule with a fine eye: a printed test square, of which a hundredth counts. */
+export const asHundredths = (value: Mm): string => `${short(value, 2)}${JOIN}mm`;
 export const asPercent = (value: Ratio): string => `${short(value * 100, 0)}${JOIN}%`;
 /** For shares of a limit or a whole, where a tenth of a per cent tells them apart. */
 export const asFinePercent = (value: Ratio): string => `${short(value * 100, 1)}${JOIN}%`;

@@ -2,7 +2,7 @@ import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { anyCrosses } from "./clip.ts";
-import { JOINING_WORDS } from "./data/frontWords.ts";
+import { BUTT_WORDS, JOINING_WORDS } from "./data/frontWords.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import { flattened } from "./flatten.ts";
 import type { FrontScene } from "./frontPage.ts";
@@ -219,9 +219,11 @@ const headPart = ({ subject, sheets }: FrontScene, width: Mm): Part => {
   );
 };
 
-const stepsPart = (width: Mm): Part =>
+const stepsPart = ({ print }: Sheets, width: Mm): Part =>
   stacked(
-    ...JOINING_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(1))),
+    ...(print.join === "butt" ? BUTT_WORDS : JOINING_WORDS).map((text, i) =>
+      stacked(hung(String(i + 1), text, TEXT, width), space(1)),
+    ),
   );
 
 /** How wide a map is that fills a room from top to bottom. */
@@ -238,10 +240,10 @@ export const mapPage = (scene: FrontScene): PageArt => {
   const below = { ...room, top: head.bottom };
   const left = room.left + widthAt(scene.sheets, below) + ASIDE;
   if (room.right - left >= NARROWEST) {
-    const steps = stepsPart(room.right - left)(left, below.top);
+    const steps = stepsPart(scene.sheets, room.right - left)(left, below.top);
     return joinArt(head.art, mapArt(scene, { ...below, right: left - ASIDE }), steps.art);
   }
-  const steps = stepsPart(width);
+  const steps = stepsPart(scene.sheets, width);
   const foot = room.bottom - heightOf(steps);
   return joinArt(
     head.art,

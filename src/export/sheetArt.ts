@@ -5,6 +5,7 @@ import { clearest, coverOf, type Taken } from "./clearPlace.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { type CornerMark, jointIn, type Neighbours, neighboursOf } from "./joints.ts";
+import { madeForWords } from "./madeFor.ts";
 import {
   boxRun,
   FINE,
@@ -82,6 +83,11 @@ type Joint = {
   readonly word: string;
 };
 
+/** Overlapping sheets are cut off left and above and laid on the one before; butt ones all round. */
+const isTrimmed = (side: Side, { print }: Sheets): boolean =>
+  print.join === "butt" || side === "left" || side === "above";
+const meetsWord = ({ print }: Sheets): string => (print.join === "butt" ? "meets" : "lay on");
+
 const jointsOf = (scene: SheetScene): readonly Joint[] => {
   const { left, top, right, bottom } = windowOfScene(scene);
   const inward = jointIn(scene.sheets.grid);
@@ -96,8 +102,10 @@ const jointsOf = (scene: SheetScene): readonly Joint[] => {
   ];
   return joints.flatMap(({ name, ...joint }) => {
     if (name === null) return [];
-    const trims = joint.side === "left" || joint.side === "above";
-    return [{ ...joint, word: trims ? `cut off here, lay on ${name}` : `to ${name}` }];
+    const trims = isTrimmed(joint.side, scene.sheets);
+    return [
+      { ...joint, word: trims ? `cut off here, ${meetsWord(scene.sheets)} ${name}` : `to ${name}` },
+    ];
   });
 };
 
@@ -126,7 +134,7 @@ const stripPlaces = ({ side, from, to, word }: Joint, inward: Mm): readonly Word
 };
 
 const jointArt = (joint: Joint, scene: SheetScene, taken: Taken): PageArt => {
-  const trims = joint.side === "left" || joint.side === "above";
+  const trims = isTrimmed(joint.side, scene.sheets);
   const runs = jointRuns(joint.from, joint.to, scene.marks);
   const word = stripPlaces(joint, jointIn(scene.sheets.grid)).find(
     (place) => coverOf(taken, boxOf(place)) === 0,
@@ -147,9 +155,11 @@ const piecesOn = ({ drawing, subject, page }: SheetScene): string =>
 const nameBlock = (scene: SheetScene, wide: Mm): TextBlock => {
   const { subject, sheets, page } = scene;
   const place = sheets.pages.indexOf(page) + 1;
+  const madeFor = madeForWords(sheets.print);
   const lines = [
     `sheet ${place} of ${sheets.pages.length}, ${bodyName(subject.body)}`,
     piecesOn(scene),
+    ...(madeFor === null ? [] : [madeFor]),
   ];
   return blockOf(lines.flatMap((text) => plainLines(text, NAME_TEXT, wide)));
 };

@@ -16,6 +16,16 @@ export const CAUTIONS: readonly string[] = [
   "Put no cord or tie at the neck of a child's garment. Local rules may say more.",
 ];
 
+/** The same where sheets are cut off all round and laid edge to edge. */
+export const BUTT_WORDS: readonly string[] = [
+  "Only the white sheets are printed. The grey ones hold no line of the pattern and are left out.",
+  "Cut each sheet off along its unbroken lines: on every side where it meets another. What lies outside is repeated on the next sheet.",
+  "Lay the sheets of a row edge to edge, from left to right. The diamonds with the same letter must close. Nothing overlaps: tape the joints from behind.",
+  "Then join the rows, from the top down.",
+  "Sheets that meet no other, or none that you need, stay on their own.",
+  "Check a length over a joint: the lines of a piece run on without a step.",
+];
+
 export const JOINING_WORDS: readonly string[] = [
   "Only the white sheets are printed. The grey ones hold no line of the pattern and are left out.",
   "Join the sheets of a row first, from left to right. Cut a sheet off along the line on its left and lay it on the sheet before it, up to the broken line. The diamonds with the same letter must close.",

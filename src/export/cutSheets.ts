@@ -49,7 +49,7 @@ export const laidByHand = (
  * The lines for which paper is needed, in the layout. Notches and arrow heads are left out: they
  * stand between or on lines that are here.
  */
-const linesOf = (piece: Piece, placement: Placement): readonly WideLine[] => {
+export const pieceSheetLines = (piece: Piece, placement: Placement): readonly WideLine[] => {
   const { grain } = piece;
   const drawn = [
     { kind: "cut" as const, path: piece.cutLine },
@@ -87,7 +87,7 @@ const cutToLength = ({ paper, print, lying, grid, bottom }: Whole): Cut => {
 export const cutIntoSheets = (pieces: readonly Piece[], whole: Whole): Sheets => {
   const { paper, print, lying, placements } = whole;
   const { grid, width, height } = cutToLength(whole);
-  const lines = pieces.flatMap((piece) => linesOf(piece, placementOf(whole, piece.name)));
+  const lines = pieces.flatMap((piece) => pieceSheetLines(piece, placementOf(whole, piece.name)));
   const isPrinted = printedSheets(lines, grid);
   const rows = sheetsTo(whole.bottom, grid.stepY, grid.overlap);
   const columns = sheetsTo(whole.right, grid.stepX, grid.overlap);

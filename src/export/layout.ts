@@ -6,6 +6,7 @@ import { EDGE } from "./nesting.ts";
 import { type PaperChoice, paperOf } from "./paperSize.ts";
 import { isBand } from "./pieceLines.ts";
 import type { Placement } from "./placement.ts";
+import { plainRows } from "./plainRows.ts";
 import { DEFAULT_PRINT, type PrintChoices } from "./printChoices.ts";
 import type { Sheets } from "./sheets.ts";
 import { silhouetteOf } from "./silhouette.ts";
@@ -106,17 +107,23 @@ const laidOut = (
 ): Sheets => {
   const whole = paperGrid(paper, print, lying);
   const arrangement = bestOf(pieces, whole);
-  const found = placementsOf(pieces, arrangement);
-  const laid = print.placed.length > 0 ? laidByHand(pieces, found, print.placed) : null;
-  return cutIntoSheets(pieces, {
-    paper,
-    print,
-    lying,
-    grid: whole,
-    placements: laid?.placements ?? found,
-    right: laid?.right ?? arrangement.right,
-    bottom: laid?.bottom ?? arrangement.bottom,
-  });
+  const found = { ...arrangement, placements: placementsOf(pieces, arrangement) };
+  const laid = print.placed.length > 0 ? laidByHand(pieces, found.placements, print.placed) : found;
+  return cutIntoSheets(pieces, { paper, print, lying, grid: whole, ...laid });
+};
+
+/**
+ * Sheets that lie: orders were chosen for sheets that stand, so plain rows are looked at too, and
+ * taken where they need fewer.
+ */
+const lyingOut = (pieces: readonly Piece[], paper: PaperChoice, print: PrintChoices): Sheets => {
+  const ours = laidOut(pieces, paper, print, true);
+  if (print.placed.length > 0) return ours;
+  const grid = paperGrid(paper, print, true);
+  const rows = plainRows(pieces, grid);
+  return rows.sheets < ours.pages.length
+    ? cutIntoSheets(pieces, { paper, print, lying: true, grid, ...rows })
+    : ours;
 };
 
 const cellCount = ({ rows, columns }: Sheets): number => rows * columns;
@@ -131,11 +138,10 @@ export const layOut = (
   print: PrintChoices = DEFAULT_PRINT,
 ): Sheets => {
   const isRoll = paperOf(paper).height === null;
-  if (isRoll || print.turn !== "fewest") {
-    return laidOut(pieces, paper, print, !isRoll && print.turn === "landscape");
-  }
-  const [upright, lying] = [false, true].map((way) => laidOut(pieces, paper, print, way));
-  if (!upright || !lying) throw new Error("A sheet lies one way or the other.");
+  if (isRoll || print.turn === "portrait") return laidOut(pieces, paper, print, false);
+  const lying = lyingOut(pieces, paper, print);
+  if (print.turn === "landscape") return lying;
+  const upright = laidOut(pieces, paper, print, false);
   const more = upright.pages.length - lying.pages.length || cellCount(upright) - cellCount(lying);
   return more > 0 ? lying : upright;
 };

@@ -10,6 +10,7 @@ import { frontSize, insideMargins } from "./frontSize.ts";
 import { isPrintedAt, jointIn } from "./joints.ts";
 import { boxRun, joinArt, type PageArt, type Run, ruled, type Shape, wordOf } from "./pageArt.ts";
 import { bodyName } from "./pieceFacts.ts";
+import { plainCount } from "./plainRows.ts";
 import type { Sheets } from "./sheets.ts";
 import { heading, heightOf, hung, type Part, paragraph, space, stacked } from "./stack.ts";
 import { type Grid, sheetName, windowOf } from "./tiles.ts";
@@ -212,9 +213,15 @@ const mapArt = (scene: FrontScene, room: Box): PageArt => {
 const headPart = ({ subject, sheets }: FrontScene, width: Mm): Part => {
   const left = sheets.rows * sheets.columns - sheets.pages.length;
   const out = left === 0 ? "" : ` ${left} hold nothing and are left out.`;
+  const plain = plainCount(subject.garment.pieces, sheets);
+  const saved = plain > sheets.pages.length ? `; plain rows would need ${plain}` : "";
   return stacked(
     heading("How the sheets go together", 6),
-    paragraph(`${bodyName(subject.body)}. ${sheets.pages.length} sheets.${out}`, TEXT, width),
+    paragraph(
+      `${bodyName(subject.body)}. ${sheets.pages.length} sheets${saved}.${out}`,
+      TEXT,
+      width,
+    ),
     space(2.5),
   );
 };

@@ -2,7 +2,7 @@ import type { Mm } from "../geometry/units.ts";
 import { type Silhouette, STRIP, type Strips } from "./silhouette.ts";
 
 /** What is kept free between two pieces, so that scissors can get between them. */
-const GAP: Mm = 10;
+export const GAP: Mm = 10;
 /** The chords of two silhouettes may each stray by half a millimetre. */
 const SAFE_GAP: Mm = GAP + 1;
 /** What is kept free along the edge of the layout, so that no line is printed half. */

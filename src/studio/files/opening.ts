@@ -23,8 +23,20 @@ const take = (name: string, found: FileRead): void => {
   tell(say("file.opened", { file: name }));
 };
 
-/** Opens a handbook or a block from the device. What cannot be read changes nothing. */
+/** A drawing goes to the door for a block of one's own; its reader loads with it. */
+const openAsDrawing = (file: File): void => {
+  import("../ownBlock/openDrawing.ts").then(
+    ({ openDrawing }) => openDrawing(file),
+    () => tell(say("late.failed"), { urgent: true }),
+  );
+};
+
+/** Opens a handbook, a block or a drawing. What cannot be read changes nothing. */
 export const openFile = (file: File): void => {
+  if (/\.(?:svg|pdf)$/iu.test(file.name)) {
+    openAsDrawing(file);
+    return;
+  }
   file
     .text()
     .then((text) => read(file.name, text))

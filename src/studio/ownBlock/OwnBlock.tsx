@@ -1,5 +1,6 @@
 import { useEffect } from "react";
 import { nextRegion } from "../shell/keys.ts";
+import { DrawingStep } from "./DrawingStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
 import { redoOwn, undoOwn, useOwn } from "./state.ts";
 import { WayStep } from "./WayStep.tsx";
@@ -31,7 +32,11 @@ function OwnSettled() {
   );
 }
 
+/** Step and way in hand. The page for photos is set here, under "pieces", when its way is open. */
 function OpenStep() {
+  const step = useOwn((s) => s.step);
+  const way = useOwn((s) => s.history.present.way);
+  if (step === "pieces" && way === "drawing") return <DrawingStep />;
   return <WayStep />;
 }
 

@@ -108,7 +108,9 @@ export function OwnPage({ step, children }: { readonly step: Step; readonly chil
   const say = useOwnSay();
   const head = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another step is the reason to scroll
-  useEffect(() => head.current?.closest(".page")?.scrollTo(0, 0), [step]);
+  useEffect(() => {
+    head.current?.closest(".page")?.scrollTo(0, 0);
+  }, [step]);
   return (
     <main className="page" id="page" aria-label={say(`own.title.${step}`)} data-region>
       <div key={step} className="turned">

@@ -2,9 +2,10 @@ import type { OwnAllowances } from "../../drafting/blockFile.ts";
 import type { Mm } from "../../geometry/units.ts";
 import type { Remedy } from "../../trace/doctor/remedy.ts";
 import type { CornerRing } from "../../trace/edges/ring.ts";
+import type { PagePlace } from "../../trace/files/joinPages.ts";
+import type { PdfPageLines } from "../../trace/files/pdfIn.ts";
 import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
 import { NO_PHOTOS, type PhotoWork } from "../photo/photoWork.ts";
-import type { Drawing } from "./drawing.ts";
 
 /** How a block is brought in. */
 export type Way = "photo" | "drawing" | "tape";
@@ -35,6 +36,27 @@ export type Outline = {
 export type Brought = Outline & {
   /** null: too few corners to be this piece; they are marked by hand. */
   readonly naming: Naming | null;
+};
+
+/** What the maker said a piece or an edge is: a shape by its place, edge by edge, or nothing. */
+export type ByHand = number | "edges" | "none";
+
+/** A drawing file as it was read, with what the maker said of it. */
+export type Drawing = {
+  readonly name: string;
+  readonly kind: "svg" | "pdf";
+  /** An SVG has one. */
+  readonly pages: readonly PdfPageLines[];
+  /** Where each page lies; a page that is left out is not here. */
+  readonly places: readonly PagePlace[];
+  /** A line whose length the maker knows sets this: 1 as the file has it. */
+  readonly scale: number;
+  /** True once the maker has said that the size is right. */
+  readonly isSized: boolean;
+  /** By piece or edge (`front`, `front.side`). */
+  readonly byHand: Readonly<Record<string, ByHand>>;
+  /** Pieces whose open outline is closed by a straight line. */
+  readonly joined: readonly OwnPiece[];
 };
 
 /** A remedy that the maker chose: which finding, which of its remedies. */

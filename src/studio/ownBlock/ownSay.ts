@@ -3,7 +3,7 @@ import { ownBlock as de } from "../words/de/ownBlock.ts";
 import { ownBlock as en } from "../words/en/ownBlock.ts";
 import { filled } from "../words/sentence.ts";
 
-type OwnKey = keyof typeof en;
+export type OwnKey = keyof typeof en;
 type Slots = Readonly<Record<string, string | number>>;
 export type OwnSay = (key: OwnKey, slots?: Slots) => string;
 

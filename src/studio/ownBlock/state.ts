@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import type { Fault } from "../../drafting/fault.ts";
 import type { Mm } from "../../geometry/units.ts";
 import { proposeNames } from "../../trace/edges/proposeNames.ts";
 import type { CornerRing } from "../../trace/edges/ring.ts";
@@ -18,10 +19,12 @@ type OwnState = {
   readonly step: Step;
   /** The piece whose edges are named, or that is traced. */
   readonly piece: OwnPiece;
-  /** Of the form `front.raglan`: the edge in hand. */
+  /** The edge in hand (`raglan`), or a shape of the drawing (`shape.3`). */
   readonly lit: string | null;
   /** What was just refused, as it was told; the work stays as it was. */
-  readonly told: { readonly reason: string; readonly do: string } | null;
+  readonly told: Fault | null;
+  /** The file that is being read. */
+  readonly busy: string | null;
 };
 
 export const useOwn = create<OwnState>()(() => ({
@@ -30,6 +33,7 @@ export const useOwn = create<OwnState>()(() => ({
   piece: "front",
   lit: null,
   told: null,
+  busy: null,
 }));
 
 export const putOwn = (change: Partial<OwnState>): void => useOwn.setState(change);

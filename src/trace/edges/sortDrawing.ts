@@ -109,6 +109,17 @@ const isLarge = ({ path }: Shape): boolean => {
   return right - left >= SMALLEST && bottom - top >= SMALLEST;
 };
 
+/** The widest turning that a cut line may lie outside its sewing line. Ours. */
+const WIDEST_TURNING: Mm = 45;
+
+/** Whether one shape is the other's cut line: it lies round it, nowhere further than a turning. */
+const isRound = (outer: Shape, inner: Shape): boolean => {
+  const [o, i] = [boundsOf(outer.path), boundsOf(inner.path)];
+  const insets = [i.left - o.left, i.top - o.top, o.right - i.right, o.bottom - i.bottom];
+  const isInside = insets.every((inset) => inset >= -EDGE_GAP && inset <= WIDEST_TURNING);
+  return isInside && insets.some((inset) => inset > 1);
+};
+
 type Likeness = { readonly at: number; readonly piece: BlockPiece; readonly score: number };
 
 const likelyIn = (
@@ -123,10 +134,16 @@ const likelyIn = (
     .filter(({ runs }) => runs.length <= MOST_CORNERS)
     .slice(0, MOST_TRIED)
     .flatMap(({ at, runs }) => proposeNames(runs).map(({ piece, score }) => ({ at, piece, score })))
-    .filter(({ score }) => score >= LEAST_LIKE)
-    .sort((a, b) => b.score - a.score);
+    .filter(({ score }) => score >= LEAST_LIKE);
+  // Where both lines of a piece are drawn, the inner one is sewn.
+  const isCutLine = ({ at, piece }: Likeness): boolean =>
+    found.some((other) => {
+      const [outer, inner] = [shapes[at], shapes[other.at]];
+      return other.piece === piece && outer && inner && at !== other.at && isRound(outer, inner);
+    });
+  const sewn = found.filter((one) => !isCutLine(one)).sort((a, b) => b.score - a.score);
   const taken = new Set(likely.values());
-  for (const { at, piece } of found) {
+  for (const { at, piece } of sewn) {
     if (taken.has(at) || likely.has(piece) || drawn.has(piece)) continue;
     likely.set(piece, at);
     taken.add(at);

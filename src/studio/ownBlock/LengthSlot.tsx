@@ -1,0 +1,133 @@
+import { useId, useRef, useState } from "react";
+import { type Print, usePrint } from "../state/print.ts";
+import { readLength } from "../units/readLength.ts";
+import { STEPS } from "../units/unit.ts";
+import { useSay } from "../words/say.ts";
+import { useOwnSay } from "./ownSay.ts";
+
+type Props = {
+  readonly label: string;
+  readonly value: number | null;
+  readonly least: number;
+  readonly most: number;
+  readonly mayBeEmpty?: boolean;
+  /** Takes a length in mm; the same gesture while the same number is in hand. */
+  readonly take: (value: number | null, gesture: string) => void;
+  readonly focus?: () => void;
+};
+
+let gestures = 0;
+
+const markOf = ({ unit, language }: Print): string =>
+  unit === "in" && language === "de" ? "Zoll" : unit;
+
+/** How far the keys move a length: an arrow by a step, with Shift by less, a page key by more. */
+const nudgeOf = (key: string, fine: boolean, { unit }: Print): number => {
+  const { step, fine: small, leap } = STEPS[unit];
+  const by = fine ? small : step;
+  switch (key) {
+    case "ArrowUp":
+      return by;
+    case "ArrowDown":
+      return -by;
+    case "PageUp":
+      return leap;
+    case "PageDown":
+      return -leap;
+    default:
+      return 0;
+  }
+};
+
+const DUST = 1e6;
+
+/** A length of the door: typed in the maker's unit, moved by keys, refused in words beside it. */
+export function LengthSlot(props: Props) {
+  const { label, value, least, most, mayBeEmpty = false, take, focus } = props;
+  const say = useSay();
+  const ownSay = useOwnSay();
+  const p = usePrint();
+  const id = useId();
+  const gesture = useRef("");
+  const [typing, setTyping] = useState<string | null>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const begin = () => {
+    gesture.current = `length-${++gestures}`;
+  };
+  const tryTo = (text: string, done: boolean): boolean => {
+    const read = readLength(text, p.unit);
+    if (!read.ok && read.why === "empty" && mayBeEmpty) {
+      take(null, gesture.current);
+      return true;
+    }
+    const length = read.ok ? read.value + (read.added ? (value ?? 0) : 0) : Number.NaN;
+    if (length >= least && length <= most) {
+      take(length, gesture.current);
+      return true;
+    }
+    const range = { label, least: p.full(least), most: p.full(most) };
+    if (done) setRefused(ownSay("own.refused", { typed: text, ...range }));
+    return false;
+  };
+  const keep = () => {
+    if (typing !== null && tryTo(typing, true)) setTyping(null);
+    begin();
+  };
+  const shown = value === null ? "" : p.exact(value);
+  const text = typing ?? shown;
+  return (
+    <>
+      <span className={`n${refused ? " bad" : ""}${text === "" ? " none" : ""}`}>
+        <input
+          role="spinbutton"
+          inputMode="decimal"
+          autoComplete="off"
+          spellCheck={false}
+          size={Math.max(2, text.length)}
+          value={text}
+          placeholder="…"
+          aria-label={`${label}, ${say(`unit.${p.unit}`)}`}
+          aria-valuemin={least}
+          aria-valuemax={most}
+          aria-valuenow={value ?? undefined}
+          aria-valuetext={value === null ? say("notGiven") : p.full(value)}
+          aria-invalid={refused ? true : undefined}
+          aria-describedby={refused ? id : undefined}
+          onFocus={() => {
+            begin();
+            focus?.();
+          }}
+          onChange={(event) => {
+            setRefused(null);
+            setTyping(event.target.value);
+            if (!event.target.value.trim().startsWith("+")) tryTo(event.target.value, false);
+          }}
+          onBlur={keep}
+          onKeyDown={(event) => {
+            const by = nudgeOf(event.key, event.shiftKey, p);
+            if (by !== 0 && value !== null) {
+              event.preventDefault();
+              setTyping(null);
+              setRefused(null);
+              const to = Math.round((value + by) * DUST) / DUST;
+              take(Math.min(most, Math.max(least, to)), gesture.current);
+            }
+            if (event.key === "Enter") keep();
+            if (event.key === "Escape") {
+              setTyping(null);
+              setRefused(null);
+            }
+          }}
+        />
+        <span className="u" aria-hidden="true">
+          {markOf(p)}
+        </span>
+      </span>
+      {refused ? (
+        <span className="refuse slotRefuse" id={id} role="alert">
+          {refused}
+        </span>
+      ) : null}
+    </>
+  );
+}

@@ -1,8 +1,11 @@
 import { useEffect } from "react";
 import { nextRegion } from "../shell/keys.ts";
 import { DrawingStep } from "./DrawingStep.tsx";
+import { EdgesStep } from "./EdgesStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
 import { redoOwn, undoOwn, useOwn } from "./state.ts";
+import { TurningsStep } from "./TurningsStep.tsx";
+import { useStepInHand } from "./useOpenSteps.ts";
 import { WayStep } from "./WayStep.tsx";
 
 const isText = (target: EventTarget | null): boolean =>
@@ -34,9 +37,11 @@ function OwnSettled() {
 
 /** Step and way in hand. The page for photos is set here, under "pieces", when its way is open. */
 function OpenStep() {
-  const step = useOwn((s) => s.step);
+  const step = useStepInHand();
   const way = useOwn((s) => s.history.present.way);
   if (step === "pieces" && way === "drawing") return <DrawingStep />;
+  if (step === "edges") return <EdgesStep />;
+  if (step === "turnings") return <TurningsStep />;
   return <WayStep />;
 }
 

@@ -44,6 +44,13 @@ export type ClassJob = {
   readonly language: Language;
 };
 
+/** The marks for photographing a block: the same whoever is drafted for. */
+export type MarkersJob = {
+  readonly kind: "markers";
+  readonly home: HomePaper;
+  readonly language: Language;
+};
+
 export type ExportAnswer =
   | { readonly kind: "phase"; readonly phase: ExportPhase; readonly share: number }
   | { readonly kind: "done"; readonly bytes: BlobPart }

@@ -6,7 +6,13 @@ import { reportBytes } from "../../export/report.ts";
 import type { Sheets } from "../../export/sheets.ts";
 import { toSvg } from "../../export/svg.ts";
 import { type Made, make } from "../../project/make.ts";
-import { type ClassJob, type ExportAnswer, type ExportJob, isHome } from "./exportJob.ts";
+import {
+  type ClassJob,
+  type ExportAnswer,
+  type ExportJob,
+  isHome,
+  type MarkersJob,
+} from "./exportJob.ts";
 
 const say = (answer: ExportAnswer): void => postMessage(answer);
 
@@ -67,12 +73,26 @@ const bodyFile = async (job: ExportJob): Promise<BlobPart> => {
   return isHome(job.kind) ? printed(job, made) : written(job, made, laidOut(job, made));
 };
 
-const run = async (job: ExportJob | ClassJob): Promise<void> => {
-  const bytes = job.kind === "class" ? await classSheets(job) : await bodyFile(job);
+/** Four marks, one a page. */
+const markers = async ({ home, language }: MarkersJob): Promise<BlobPart> => {
+  const { FEWEST_MARKS, markersPdf } = await import("../../export/markerPages.ts");
+  const options = { font: await font(), paper: home, language };
+  return new Uint8Array(await markersPdf(FEWEST_MARKS, options));
+};
+
+type Job = ExportJob | ClassJob | MarkersJob;
+
+const bytesOf = (job: Job): Promise<BlobPart> => {
+  if (job.kind === "markers") return markers(job);
+  return job.kind === "class" ? classSheets(job) : bodyFile(job);
+};
+
+const run = async (job: Job): Promise<void> => {
+  const bytes = await bytesOf(job);
   say({ kind: "phase", phase: "write", share: 0.95 });
   say({ kind: "done", bytes });
 };
 
-addEventListener("message", ({ data }: MessageEvent<ExportJob | ClassJob>) => {
+addEventListener("message", ({ data }: MessageEvent<Job>) => {
   run(data).catch((fault: unknown) => say({ kind: "failed", why: String(fault) }));
 });

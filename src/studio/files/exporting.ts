@@ -15,10 +15,11 @@ import {
   type ExportKind,
   type ExportPhase,
   isHome,
+  type MarkersJob,
 } from "./exportJob.ts";
 import { homeNow } from "./homePaper.ts";
 
-type FileKind = ExportKind | ClassJob["kind"];
+type FileKind = ExportKind | ClassJob["kind"] | MarkersJob["kind"];
 
 /** What the page says of a file that is being made. */
 export type Run =
@@ -48,6 +49,7 @@ const TYPES: Readonly<Record<FileKind, { ending: string; type: string }>> = {
   answers: { ending: "-answers.pdf", type: "application/pdf" },
   test: { ending: "-rib-test.pdf", type: "application/pdf" },
   class: { ending: "-class.pdf", type: "application/pdf" },
+  markers: { ending: "-marks.pdf", type: "application/pdf" },
 };
 
 /** Stops that are neither mended nor signed for: no file is made over them. */
@@ -74,7 +76,7 @@ const onAnswer = (kind: FileKind, file: string, answer: ExportAnswer): void => {
 };
 
 /** Off the page's own thread; one at a time. */
-const begin = (job: ExportJob | ClassJob, title: string): void => {
+const begin = (job: ExportJob | ClassJob | MarkersJob, title: string): void => {
   end();
   const file = fileName(title, TYPES[job.kind].ending);
   show({ state: "working", file, phase: "start", share: 0.05 });
@@ -124,6 +126,10 @@ export const makeClassSheets = (): void => {
   const { choices, date } = now;
   begin({ kind: "class", title, pupils, choices, home: homeNow(now), date, language }, title);
 };
+
+/** The marks that are laid round a block to photograph it. */
+export const makeMarkers = (): void =>
+  begin({ kind: "markers", home: homeNow(work()), language: studio().language }, "ribwright");
 
 export const stopFile = (): void => {
   end();

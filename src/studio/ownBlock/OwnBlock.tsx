@@ -1,11 +1,9 @@
 import { useEffect } from "react";
+import { Late, late } from "../guide/Late.tsx";
 import { nextRegion } from "../shell/keys.ts";
 import { DrawingStep } from "./DrawingStep.tsx";
-import { EdgesStep } from "./EdgesStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
 import { redoOwn, undoOwn, useOwn } from "./state.ts";
-import { TurningsStep } from "./TurningsStep.tsx";
-import { useStepInHand } from "./useOpenSteps.ts";
 import { WayStep } from "./WayStep.tsx";
 
 const isText = (target: EventTarget | null): boolean =>
@@ -35,13 +33,22 @@ function OwnSettled() {
   );
 }
 
-/** Step and way in hand. The page for photos is set here, under "pieces", when its way is open. */
+const PhotoWay = late(() =>
+  import("../photo/PhotoWay.tsx").then(({ PhotoWay: photo }) => ({ default: photo })),
+);
+
+/** Step and way in hand. */
 function OpenStep() {
-  const step = useStepInHand();
+  const step = useOwn((s) => s.step);
   const way = useOwn((s) => s.history.present.way);
   if (step === "pieces" && way === "drawing") return <DrawingStep />;
-  if (step === "edges") return <EdgesStep />;
-  if (step === "turnings") return <TurningsStep />;
+  if (step === "pieces" && way === "photo") {
+    return (
+      <Late>
+        <PhotoWay />
+      </Late>
+    );
+  }
   return <WayStep />;
 }
 

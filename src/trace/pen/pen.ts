@@ -53,6 +53,17 @@ export const runsOfPen = (pen: PenLine): readonly Path[] => {
   });
 };
 
+/** Runs of an open line, from corner to corner; its ends are corners too. */
+export const openRuns = (pen: PenLine): readonly Path[] => {
+  const segments = segmentsOf(pen);
+  const runs: Segment[][] = [];
+  for (const [i, segment] of segments.entries()) {
+    if (i === 0 || pen.points[i]?.isCorner) runs.push([]);
+    runs.at(-1)?.push(segment);
+  }
+  return runs.map((run) => pathOf(run));
+};
+
 const startPoint = (segment: Segment, before: Segment | null, isCorner: boolean): PenPoint => ({
   at: segment.start,
   before: before?.kind === "cubic" ? before.endHandle : null,

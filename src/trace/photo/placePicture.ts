@@ -24,6 +24,8 @@ export type PictureAsked = {
   readonly terms: 0 | 1 | 2;
   /** Round the piece in the picture, roughly; the marks' own hull where it is not known yet. */
   readonly piece: readonly Pixel[];
+  /** The marks are named clockwise as they lie on the table: a mirrored picture shows it. */
+  readonly isClockwise?: boolean;
 };
 
 /** A picture whose slant, scale and bending are known. */
@@ -125,6 +127,20 @@ const unfixed = (marks: readonly SeenMark[], distances: readonly Distance[]): To
 const ORDER_CURE =
   "Check which mark is which, and that the picture is not mirrored (a screenshot of a selfie camera is).";
 
+/** Marks that were named clockwise on the table and run the other way in the picture. */
+const turnedRound = ({ marks, isClockwise }: PictureAsked): Told<never> | null => {
+  if (!isClockwise) return null;
+  const sorted = [...marks].sort((a, b) => (a.name < b.name ? -1 : 1));
+  if (areaInside(sorted.map(({ at }) => at)) > 0) return null;
+  const names = sorted.map(({ name }) => name).join(", ");
+  return faulty(
+    "marks",
+    names,
+    `The marks ${names} run anticlockwise in the picture; on the table they are named clockwise.`,
+    ORDER_CURE,
+  );
+};
+
 /** Marks in another order than their distances say, or three on one line. */
 const outOfOrder = (names: string): Told<never> =>
   faulty(
@@ -174,6 +190,7 @@ const tooUnsure = (foretold: Foretold): Told<never> =>
 const beforehand = (asked: PictureAsked, lens: Lens): Told<never> | null =>
   badMarks(asked) ??
   nameless(asked) ??
+  turnedRound(asked) ??
   tooClose(asked) ??
   lensUntold(asked) ??
   contradiction(asked.marks, asked.distances, lens);

@@ -1,9 +1,9 @@
+import type { Rule } from "../germanReader.ts";
+
 /**
- * What the core says of a file that it cannot take, sentence by sentence: how it begins in English,
- * and how it is said in German. A number after a dollar stands for what was caught, itself turned
- * where PHRASES know it. The core speaks English alone; here and nowhere else it is read again.
+ * What the core says of a file that it cannot take, sentence by sentence. The core speaks English
+ * alone; in these lists and nowhere else it is read again.
  */
-export type Rule = readonly [english: string, german: string];
 
 /** What a value may be, and the names of things. Whole texts. */
 export const PHRASES: readonly Rule[] = [

@@ -6,6 +6,7 @@ import { EDGE } from "./nesting.ts";
 import { type PaperChoice, paperOf } from "./paperSize.ts";
 import { isBand } from "./pieceLines.ts";
 import type { Placement } from "./placement.ts";
+import { placementOf } from "./placing.ts";
 import { plainRows } from "./plainRows.ts";
 import { DEFAULT_PRINT, type PrintChoices } from "./printChoices.ts";
 import type { Sheets } from "./sheets.ts";
@@ -98,6 +99,10 @@ const placementsOf = (pieces: readonly Piece[], { standing }: Arrangement): read
       })),
   );
 
+/** Where every piece is laid by hand nothing is left to be packed: a drag is followed at once. */
+const isAllByHand = (pieces: readonly Piece[], { placed }: PrintChoices): boolean =>
+  pieces.every(({ name }) => placed.some(({ piece }) => piece === name));
+
 /** The sheets of one way round: laid by the program, then as the maker would have it. */
 const laidOut = (
   pieces: readonly Piece[],
@@ -106,6 +111,11 @@ const laidOut = (
   lying: boolean,
 ): Sheets => {
   const whole = paperGrid(paper, print, lying);
+  if (isAllByHand(pieces, print)) {
+    const byHand = pieces.map(({ name }) => placementOf({ placements: print.placed }, name));
+    const laid = laidByHand(pieces, byHand, []);
+    return cutIntoSheets(pieces, { paper, print, lying, grid: whole, ...laid });
+  }
   const arrangement = bestOf(pieces, whole);
   const found = { ...arrangement, placements: placementsOf(pieces, arrangement) };
   const laid = print.placed.length > 0 ? laidByHand(pieces, found.placements, print.placed) : found;

@@ -1,118 +1,22 @@
-import { type FormEvent, useState } from "react";
-import type { Check } from "../../checks/check.ts";
-import type { Made } from "../../project/make.ts";
-import { makeFile, openStops, useRun } from "../files/exporting.ts";
-import { Clause } from "../page/Clause.tsx";
-import { DateSlot } from "../page/DateSlot.tsx";
-import { change } from "../state/changes.ts";
 import { sheetsOf } from "../state/laidOut.ts";
 import { useMade } from "../state/made.ts";
-import { useStudio, work } from "../state/store.ts";
-import { checkName } from "../tape/checkWords.ts";
-import { useSentence } from "../tape/sentences.ts";
+import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
-import { RunNote } from "./RunNote.tsx";
+import { PaperFiles } from "./PaperFiles.tsx";
+import { PaperSentences } from "./PaperSentences.tsx";
 
-const LEAST_REASON = 3;
-
-/** A stop may be signed for: it still prints on the first sheet. */
-function Signing({ check }: { readonly check: Check }) {
-  const say = useSay();
-  const words = useStudio((s) => s.words);
-  const sentence = useSentence();
-  const [reason, setReason] = useState("");
-  const [short, setShort] = useState(false);
-  const sign = (event: FormEvent) => {
-    event.preventDefault();
-    const said = reason.trim();
-    setShort(said.length < LEAST_REASON);
-    if (said.length < LEAST_REASON) return;
-    const now = work();
-    change({ ...now, signed: { ...now.signed, [check.id]: said } }, () => say("step.signed"));
-  };
-  return (
-    <form className="refuse sign" onSubmit={sign} data-stop={check.id}>
-      <b>{say("paper.stops", { name: checkName(check.id, words, say) })}</b>{" "}
-      <span>{sentence(check)}</span>
-      <p>
-        <label>
-          {say("paper.sign")}
-          <textarea rows={2} value={reason} onChange={(event) => setReason(event.target.value)} />
-        </label>
-      </p>
-      {short ? <p role="alert">{say("paper.signEmpty")}</p> : null}
-      <div className="row">
-        <button type="submit" className="go quiet">
-          {say("paper.signDo")}
-        </button>
-      </div>
-    </form>
-  );
-}
-
-const OTHERS = ["svg", "dxf", "report"] as const;
-
-function Files({ made }: { readonly made: Made }) {
-  const say = useSay();
-  const { paper, print, signed } = useStudio((s) => s.history.present);
-  const working = useRun((run) => run.state === "working");
-  const stops = openStops(made.checks, signed);
-  const blocked = stops.length > 0 || working;
-  const { count } = sheetsOf(made.garment.pieces, { paper, print });
-  return (
-    <>
-      {stops.map((check) => (
-        <Signing key={check.id} check={check} />
-      ))}
-      {made.checks
-        .filter(({ id, verdict }) => verdict === "stop" && signed[id] !== undefined)
-        .map(({ id }) => (
-          <p key={id} className="refuse">
-            {say("paper.signed", { reason: signed[id] ?? "" })}
-          </p>
-        ))}
-      <p className="caution">{say("paper.before")}</p>
-      <div className="row">
-        <button type="button" className="go" disabled={blocked} onClick={() => makeFile("pdf")}>
-          {say("paper.make", { count })}
-        </button>
-      </div>
-      <p className="note">{say("paper.also")}</p>
-      <div className="row" style={{ marginTop: 8 }}>
-        {OTHERS.map((kind) => (
-          <button
-            key={kind}
-            type="button"
-            className="go quiet"
-            disabled={blocked}
-            onClick={() => makeFile(kind)}
-          >
-            {say(`paper.${kind}`)}
-          </button>
-        ))}
-      </div>
-      <RunNote />
-    </>
-  );
-}
-
+/** Paper and printer, how the pieces lie on the sheets, and the files. */
 export function Paper() {
   const say = useSay();
   const made = useMade();
   const { paper, print } = useStudio((s) => s.history.present);
   if (!made) return <p className="refuse">{say("block.none")}</p>;
-  const { count, pages } = sheetsOf(made.garment.pieces, { paper, print });
+  const { pieces } = made.garment;
+  const sheets = sheetsOf(pieces, { paper, print });
   return (
     <>
-      <div className="clauses">
-        <Clause
-          text={say("paper.print")}
-          given={{ "paper.date": <DateSlot /> }}
-          note={say("paper.printNote", { count, sheets: pages.length })}
-        />
-        <Clause text={say("paper.square")} />
-      </div>
-      <Files made={made} />
+      <PaperSentences pieces={pieces} sheets={sheets} />
+      <PaperFiles made={made} sheets={sheets} />
     </>
   );
 }

@@ -3,8 +3,14 @@ import { BAND_FIELDS } from "./bandFields.ts";
 import { CLOTH_FIELDS } from "./clothFields.ts";
 import { isMeasure, type MeasureFieldId, measureField } from "./measureFields.ts";
 import type { NumberField } from "./numberField.ts";
+import { PRINT_FIELDS } from "./printFields.ts";
 
-const CHOICE_FIELDS = { ...ALTERATION_FIELDS, ...BAND_FIELDS, ...CLOTH_FIELDS } as const;
+const CHOICE_FIELDS = {
+  ...ALTERATION_FIELDS,
+  ...BAND_FIELDS,
+  ...CLOTH_FIELDS,
+  ...PRINT_FIELDS,
+} as const;
 export type ChoiceFieldId = keyof typeof CHOICE_FIELDS;
 export type FieldId = ChoiceFieldId | MeasureFieldId;
 

@@ -2,11 +2,17 @@ import type { Choices } from "../../drafting/choices.ts";
 import type { Range } from "../../drafting/data/ranges.ts";
 import type { PieceName } from "../../drafting/piece.ts";
 import type { Work } from "../../project/work.ts";
+import type { WordKey } from "../words/en.ts";
 
 /** A number that the maker may change: where it stands in the work, and what it may be. */
 export type NumberField = {
-  readonly kind: "length" | "percent" | "ratio";
+  /** "mm": a length that is in millimetres whatever the maker's unit is. */
+  readonly kind: "length" | "mm" | "percent" | "ratio";
   readonly range: Range;
+  /** Where the rest of the work narrows what it may be. */
+  readonly rangeNow?: (work: Work) => Range;
+  /** Why it may be no more and no less, where that is not plain. */
+  readonly why?: WordKey;
   /** null: not given. */
   readonly read: (work: Work) => number | null;
   readonly write: (work: Work, value: number | null) => Work;

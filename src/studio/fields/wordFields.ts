@@ -8,6 +8,7 @@ import type { Say } from "../words/say.ts";
 import { withVMethod } from "./alterationFields.ts";
 import { withBand } from "./bandFields.ts";
 import { withBodyCloth, withRib } from "./clothFields.ts";
+import { isOwnSize, ownSizeOf, withPaper, withPrint } from "./printFields.ts";
 
 export type Option = {
   readonly value: string;
@@ -167,21 +168,48 @@ const share: WordField = {
   }),
 };
 
+const OWN_SIZE = "own";
+
 const paper: WordField = {
   label: "paper.name",
-  options: ({ say }) =>
-    PAPER_NAMES.map((name) => ({
+  options: ({ say }) => [
+    ...PAPER_NAMES.map((name) => ({
       value: name,
       text:
         PAPERS[name].height === null
           ? say("paper.roll", { width: PAPERS[name].width })
           : PAPERS[name].title,
     })),
-  read: (work) => work.paper,
-  write: (work, value) => ({
-    ...work,
-    paper: PAPER_NAMES.find((name) => name === value) ?? work.paper,
-  }),
+    { value: OWN_SIZE, text: say("paper.own") },
+  ],
+  read: ({ paper: now }) => (isOwnSize(now) ? OWN_SIZE : now),
+  write: (work, value) =>
+    withPaper(
+      work,
+      PAPER_NAMES.find((name) => name === value) ??
+        (isOwnSize(work.paper) ? work.paper : ownSizeOf(work.paper)),
+    ),
+};
+
+const turn: WordField = {
+  label: "paper.turn",
+  options: fixed(
+    ["portrait", "paper.turn.portrait"],
+    ["landscape", "paper.turn.landscape"],
+    ["fewest", "paper.turn.fewest"],
+  ),
+  read: (work) => work.print.turn,
+  write: (work, value) =>
+    withPrint(work, {
+      turn: value === "landscape" || value === "fewest" ? value : "portrait",
+    }),
+};
+
+const join: WordField = {
+  label: "paper.join",
+  options: fixed(["overlap", "paper.join.overlap"], ["butt", "paper.join.butt"]),
+  read: (work) => work.print.join,
+  write: (work, value) => withPrint(work, { join: value === "butt" ? "butt" : "overlap" }),
 };
 
 const WORD_FIELDS = {
@@ -195,6 +223,8 @@ const WORD_FIELDS = {
   "neckband.mode": mode,
   "neckband.share": share,
   "paper.name": paper,
+  "print.turn": turn,
+  "print.join": join,
 } as const satisfies Record<string, WordField>;
 
 export type WordFieldId = keyof typeof WORD_FIELDS;

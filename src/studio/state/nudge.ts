@@ -25,8 +25,14 @@ const SHARE_STEPS: Readonly<Record<Reach, number>> = { step: 0.01, fine: 0.001, 
 /** Takes off what adding decimals leaves. */
 const DUST = 1e6;
 
-const stepOf = (id: FieldId, reach: Reach, unit: Unit): number =>
-  fieldOf(id).kind === "length" ? STEPS[unit][reach] : SHARE_STEPS[reach];
+/** A printed square is read to a tenth. */
+const READ_STEPS: Readonly<Record<Reach, number>> = { step: 0.1, fine: 0.05, leap: 1 };
+
+const stepOf = (id: FieldId, reach: Reach, unit: Unit): number => {
+  const { kind } = fieldOf(id);
+  if (kind === "length") return STEPS[unit][reach];
+  return (kind === "mm" ? READ_STEPS : SHARE_STEPS)[reach];
+};
 
 /** A number of the work moved by one step of its unit, held to what it may be; null: none is given. */
 export const nudgedValue = (id: FieldId, now: Work, { by, reach }: Way, unit: Unit) => {

@@ -55,6 +55,7 @@ export const usePrint = (): Print =>
 export const printValue = (id: FieldId, value: number, p: Print): string => {
   const { kind } = fieldOf(id);
   if (kind === "length") return p.exact(value);
+  if (kind === "mm") return p.number(value, 3);
   return kind === "percent" ? p.number(value * 100, 2) : p.number(value, 4);
 };
 
@@ -62,6 +63,7 @@ export const unitMark = (id: FieldId, p: Print): string => {
   const { kind } = fieldOf(id);
   if (kind === "ratio") return "";
   if (kind === "percent") return "%";
+  if (kind === "mm") return "mm";
   return p.unit === "in" && p.language === "de" ? "Zoll" : p.unit;
 };
 

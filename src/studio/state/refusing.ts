@@ -11,11 +11,12 @@ import type { Refused } from "./store.ts";
 /** A number as typed: taken, with its value (null: left out), or refused with its sentences. */
 export type Taken = { readonly value: number | null } | { readonly refused: Refused };
 
-const SUCH = { length: { mm: "12.7", cm: "1.27", in: "7 1/2" }, percent: "25 %", ratio: "0.8" };
+const SUCH = { mm: "12.7", cm: "1.27", in: "7 1/2", percent: "25 %", ratio: "0.8" };
 
 /** What the number may be just now: its range, and no cuff lower than its own turnings. */
 export const rangeNow = (id: FieldId, now: Work): { least: number; most: number } => {
-  const { range } = fieldOf(id);
+  const { range, rangeNow: narrowed } = fieldOf(id);
+  if (narrowed) return narrowed(now);
   const { bands, allowances } = now.choices;
   const turnings = CUT_HEIGHT_ALLOWANCES * allowances.bands;
   if (id === "cuff.cutHeight" || id === "hemBand.cutHeight") {
@@ -35,8 +36,9 @@ const keptLead = (id: FieldId, typed: string, now: Work, p: Print): string => {
 
 const asWord = (id: FieldId, typed: string, now: Work, p: Print): Refused => {
   const { kind } = fieldOf(id);
-  const such = kind === "length" ? SUCH.length[p.unit] : SUCH[kind];
-  const cure = say(kind === "length" ? "refuse.text" : "refuse.share", { typed, such });
+  const isLength = kind === "length" || kind === "mm";
+  const such = SUCH[kind === "length" ? p.unit : kind];
+  const cure = say(isLength ? "refuse.text" : "refuse.share", { typed, such });
   return { typed, lead: keptLead(id, typed, now, p), cure };
 };
 
@@ -52,15 +54,18 @@ const outside = (id: FieldId, value: number, typed: string, now: Work, p: Print)
   const hint = slip
     ? ` ${say("refuse.cm", { typed: p.number(value, 2), mm: p.number(inCm, 1) })}`
     : "";
-  return { typed, lead: keptLead(id, printField(id, value, p), now, p), cure: `${must}${hint}` };
+  const { why } = fieldOf(id);
+  const ground = why ? ` ${say(why)}` : "";
+  const lead = keptLead(id, printField(id, value, p), now, p);
+  return { typed, lead, cure: `${must}${ground}${hint}` };
 };
 
 /** Reads a number as the maker typed it, against what it may be. */
 export const takeTyped = (id: FieldId, typed: string, now: Work, p: Print): Taken => {
   const field = fieldOf(id);
   const found =
-    field.kind === "length"
-      ? readLength(typed, p.unit)
+    field.kind === "length" || field.kind === "mm"
+      ? readLength(typed, field.kind === "mm" ? "mm" : p.unit)
       : readShare(typed, field.kind === "percent");
   const kept = field.read(now);
   if (!found.ok && found.why === "empty") {

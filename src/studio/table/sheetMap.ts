@@ -1,9 +1,8 @@
 import type { Piece } from "../../drafting/piece.ts";
-import { placedPath } from "../../export/placing.ts";
+import type { Placement } from "../../export/placement.ts";
 import type { SheetPage, Sheets } from "../../export/sheets.ts";
 import { sheetName } from "../../export/tiles.ts";
-import { boundsOf } from "../../geometry/outline.ts";
-import { toPathData } from "../../geometry/pathData.ts";
+import { placedBox } from "./laying.ts";
 
 type Cell = {
   readonly row: number;
@@ -38,31 +37,35 @@ export const sheetMap = (sheets: Sheets): SheetMap => {
   return { cells, stepX, stepY, width: stepX * columns, height: stepY * rows };
 };
 
+/** Where the map lies on the screen: px = mm × scale + shift. */
+export type MapView = { readonly x: number; readonly y: number; readonly scale: number };
+
+/** A piece where it stands in the layout, with the middle of its name. */
 export type Laid = {
-  readonly name: Piece["name"];
-  readonly cut: string;
-  readonly sewn: string;
+  readonly piece: Piece;
+  readonly at: Placement;
   readonly x: number;
   readonly y: number;
   /** Too narrow for its name across. */
   readonly upright: boolean;
 };
 
-/** Each piece where it stands in the layout. */
 export const laidPieces = (pieces: readonly Piece[], { placements }: Sheets): readonly Laid[] =>
-  placements.flatMap((placement) => {
-    const piece = pieces.find(({ name }) => name === placement.piece);
+  placements.flatMap((at) => {
+    const piece = pieces.find(({ name }) => name === at.piece);
     if (!piece) return [];
-    const cut = placedPath(placement, piece.cutLine);
-    const { left, right, top, bottom } = boundsOf(cut);
+    const { left, right, top, bottom } = placedBox(piece, at);
     return [
       {
-        name: piece.name,
-        cut: toPathData(cut),
-        sewn: piece.edges.map(({ path }) => toPathData(placedPath(placement, path))).join(""),
+        piece,
+        at,
         x: (left + right) / 2,
         y: (top + bottom) / 2,
         upright: bottom - top > 2 * (right - left),
       },
     ];
   });
+
+/** A piece's own frame on the screen. */
+export const mapFrame = ({ x, y, turn }: Placement, view: MapView): string =>
+  `translate(${view.x + x * view.scale} ${view.y + y * view.scale}) rotate(${turn}) scale(${view.scale})`;

@@ -1,28 +1,10 @@
 import { type PointerEvent, useEffect, useRef } from "react";
 import { letPinGo, type Pull, pullTo, putPinBack, takeHold } from "../state/dragging.ts";
 import type { Pin } from "./pins.ts";
+import { useOncePerFrame } from "./useOncePerFrame.ts";
 
 type Held = { readonly pull: Pull; readonly x: number; readonly y: number };
 type Spot = { readonly x: number; readonly y: number; readonly fine: boolean };
-
-/** Runs the last thing asked for once a frame: a pointer may tell more often than is drawn. */
-const useOncePerFrame = () => {
-  const waits = useRef<{ readonly frame: number; readonly run: () => void } | null>(null);
-  const drop = () => {
-    if (waits.current) cancelAnimationFrame(waits.current.frame);
-    waits.current = null;
-  };
-  const flush = () => {
-    const { run } = waits.current ?? {};
-    drop();
-    run?.();
-  };
-  const ask = (run: () => void) => {
-    const frame = waits.current?.frame ?? requestAnimationFrame(flush);
-    waits.current = { frame, run };
-  };
-  return { ask, flush, drop };
-};
 
 /** Pulling: the pointer's way along the shaft, turned into the number. */
 export const usePulling = ({ field, way, perMm }: Pin, scale: number) => {

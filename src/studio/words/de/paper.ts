@@ -1,0 +1,95 @@
+import type { paper as en } from "../en/paper.ts";
+
+export const paper: Readonly<Record<keyof typeof en, string>> = {
+  "paper.print": "Auf {paper.name} drucken, {print.turn}, {paper.date}.",
+  "paper.printRoll": "Auf {paper.name} drucken, {paper.date}.",
+  "paper.size": "Ein Blatt ist {sheet.width} breit und {sheet.height} hoch.",
+  "paper.turn": "Wie die Blätter liegen",
+  "paper.turn.portrait": "hochkant",
+  "paper.turn.landscape": "quer",
+  "paper.turn.fewest": "wie es weniger Blätter braucht",
+  "paper.own": "eigenes Maß",
+  "paper.why.size": "Prüfquadrat von 50 mm, Lineal und Titelseite müssen darauf passen.",
+  "paper.why.margin": "Zwischen die Ränder muss ein Lineal von 150 mm passen.",
+  "paper.why.overlap": "Höchstens die Hälfte dessen, was ein Blatt druckt.",
+  "paper.why.square":
+    "Mehr oder weniger ist kein Fehler des Druckers: in wahrer Größe drucken, ohne Einpassen, und noch einmal messen.",
+  "paper.margins":
+    "Der Drucker lässt oben {print.top} frei, rechts {print.right}, unten {print.bottom} und links {print.left}.",
+  "paper.joined": "Die Blätter {print.join} legen; gemeinsam haben sie {print.overlap}.",
+  "paper.join": "Wie die Blätter zusammengesetzt werden",
+  "paper.join.overlap": "übereinander",
+  "paper.join.butt": "Kante an Kante",
+  "paper.joinNote.overlap":
+    "Linke und obere Kanten abschneiden und jedes Blatt auf das vorige legen.",
+  "paper.joinNote.butt":
+    "Alle vier Kanten abschneiden; die Hälfte des Gemeinsamen liegt außerhalb der Fuge.",
+  "paper.measured":
+    "Ein gedrucktes Prüfquadrat misst {print.along} in Laufrichtung und {print.across} quer dazu.",
+  "paper.true": "50 mm in beide Richtungen: der Drucker ist genau.",
+  "paper.corrected":
+    "Die Blätter werden in Laufrichtung mit {along} und quer mit {across} ihrer Größe gezeichnet; so macht dieser Drucker sie richtig. Jedes sagt es.",
+  "paper.wanted": "Zu drucken: {wanted}.",
+  "paper.wantedName": "Blätter, die gedruckt werden",
+  "paper.wantedAll": "alle Blätter",
+  "paper.wantedNote":
+    "Blätter nach Nummer oder Name, wie 1-4, 7 oder B2; leer für alle. Auf dem Plan zeigt ein Klick ein Blatt, ein zweiter lässt es weg.",
+  "paper.wantedSome": "{wanted} von {all} Blättern, ohne Titel und Plan.",
+  "paper.wantedBad":
+    "„{typed}“ wird abgewiesen: „{part}“ ist keines der {all} Blätter. Nummern von 1 bis {all} schreiben, oder Namen vom Plan.",
+  "paper.wantedGone":
+    "Blatt {names} gibt es nicht mehr; der Plan ist anders. Neu wählen, oder alle drucken.",
+  "paper.lie": "Die Teile liegen, {how}.",
+  "paper.lie.packed": "wie sie gepackt sind",
+  "paper.lie.laid": "wie Sie sie gelegt haben",
+  "paper.lieNote":
+    "Ein Teil auf dem Plan ziehen, oder mit Tab wählen und mit Pfeilen schieben, mit Umschalt weniger; R dreht es um ein Viertel.",
+  "paper.over": "{one} und {other} liegen übereinander.",
+  "paper.packAgain": "Wie gepackt zurücklegen",
+  "paper.turnPiece": "Drehen: {piece}",
+  "paper.place": "{piece}, {x} nach rechts, {y} nach unten; Pfeile schieben, R dreht",
+  "paper.fewer": "Einfache Reihen brauchten {plain}: {saved} gespart.",
+  "paper.noFewer": "Einfache Reihen brauchten ebenso viele.",
+  "paper.more": "Einfache Reihen brauchten {plain}, {more} weniger.",
+  "paper.printNote": "{count} Seiten: {sheets} Blätter mit Inhalt, Titel und Plan. {rows}",
+  "paper.name": "Papier",
+  "paper.roll": "eine Rolle, {width} mm breit",
+  "paper.date": "Datum auf den Blättern",
+  "paper.noDate": "ohne Datum",
+  "paper.dated": "datiert {date}",
+  "paper.square":
+    "Jedes Blatt hat ein Prüfquadrat von 50 mm und Lineale an zwei Kanten. Es kann nicht wegbleiben.",
+  "paper.make": "PDF machen, {count} Seiten",
+  "paper.svg": "SVG",
+  "paper.dxf": "DXF",
+  "paper.report": "Bericht",
+  "paper.also": "Dieselbe Zeichnung als andere Dateien:",
+  "paper.before":
+    "In wahrer Größe drucken. Im Druckfenster kein Einpassen und keine Skalierung wählen; die Datei verlangt keine.",
+  "paper.after":
+    "„{file}“ ist gemacht. Zuerst das Prüfquadrat messen. Ist es nicht 50 mm in jede Richtung, noch einmal in wahrer Größe drucken, ohne Einpassen.",
+  "paper.made": "„{file}“ ist gemacht.",
+  "paper.working": "„{file}“ entsteht: {phase}",
+  "paper.phase.start": "auslegen",
+  "paper.phase.draw": "Blätter zeichnen",
+  "paper.phase.pupils": "die Grundschnitte der Schüler",
+  "paper.phase.write": "schreiben",
+  "paper.cancel": "Anhalten",
+  "paper.cancelled": "Angehalten. Nichts wurde geschrieben.",
+  "paper.failed": "Die Datei konnte nicht gemacht werden: {why} Die Arbeit ist unverändert.",
+  "paper.stops":
+    "Ein Halt steht auf dem Band: {name}. Es entsteht keine Datei, bis er behoben oder unterschrieben ist.",
+  "paper.sign": "Ich mache es trotzdem, weil",
+  "paper.signDo": "Unterschreiben",
+  "paper.signEmpty": "Sagen Sie in wenigen Worten warum, mindestens 3 Buchstaben.",
+  "paper.signed": "Unterschrieben: „{reason}“. Der Halt steht auf dem ersten Blatt.",
+  "paper.map": "Wie die Blätter zusammengehören",
+  "paper.mapNote": "{sheets} Blätter; {blank} der {all} Plätze sind leer und bleiben weg",
+  "paper.sheet": "Blatt {name}",
+  "paper.sheetNote": "wie es den Drucker verlässt",
+  "paper.none": "leer",
+  "paper.out": "weggelassen",
+  "paper.leaveOut": "Weglassen",
+  "paper.takeIn": "Drucken",
+  "paper.test": "50 mm",
+};

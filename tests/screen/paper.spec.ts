@@ -1,0 +1,225 @@
+import { readFileSync } from "node:fs";
+import { expect, type Page, test } from "@playwright/test";
+import { poppler } from "../support/pdf.ts";
+import { kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
+
+type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
+
+const findings = async (page: Page): Promise<readonly string[]> => {
+  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
+  const found: readonly Finding[] = await page.evaluate(
+    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
+  );
+  return found.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
+  );
+};
+
+test.use({ viewport: { width: 1440, height: 900 } });
+
+const openPaper = async (page: Page): Promise<void> => {
+  await openChoir(page);
+  await turnTo(page, "Paper");
+};
+
+const word = (page: Page, id: string) => page.locator(`main [data-word="${id}"]`);
+const piece = (page: Page, name: string) => page.locator(`[data-map-piece="${name}"]`);
+const makeButton = (page: Page) => page.getByRole("button", { name: /^Make the PDF/u });
+const sheetCount = async (page: Page): Promise<number> =>
+  Number((await makeButton(page).textContent())?.match(/\d+/u)?.[0]);
+
+const savedPdf = async (page: Page): Promise<Buffer> => {
+  const waits = page.waitForEvent("download");
+  await makeButton(page).click();
+  return readFileSync(await (await waits).path());
+};
+
+type Print = {
+  readonly placed: readonly { readonly piece: string; readonly x: number; readonly turn: number }[];
+  readonly only: readonly string[];
+  readonly square: { readonly along: number };
+};
+const keptPrint = async (page: Page): Promise<Print> =>
+  JSON.parse((await kept(page)) ?? "{}").print;
+
+/** Drags a piece by its middle, in px, as a hand does. */
+const dragPiece = async (page: Page, name: string, dx: number, dy: number): Promise<void> => {
+  const box = await piece(page, name).boundingBox();
+  if (!box) throw new Error(`No ${name} on the map.`);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let i = 1; i <= 8; i++) await page.mouse.move(x + (dx * i) / 8, y + (dy * i) / 8);
+  await page.mouse.up();
+};
+
+test("paper, way and size are words of a sentence; the sheets saved are told", async ({ page }) => {
+  const faults = watchFaults(page);
+  await openPaper(page);
+  await expect(page.locator("main")).toContainText(/Plain rows would take \d+: \d+ saved\./u);
+  const upright = await sheetCount(page);
+  await word(page, "print.turn").selectOption("fewest");
+  expect(await sheetCount(page)).toBeLessThanOrEqual(upright);
+  await word(page, "paper.name").selectOption("own");
+  await typeNumber(page, "sheet.width", "300");
+  await typeNumber(page, "sheet.height", "400");
+  expect(await sheetCount(page)).toBeLessThan(upright);
+  const pdf = await savedPdf(page);
+  const sizes = poppler("pdfinfo", pdf, ["-l", "9"]).match(/Page +3 size: +([\d.]+) x ([\d.]+)/u);
+  const sides = [Number(sizes?.[1]), Number(sizes?.[2])].map((points) => (points / 72) * 25.4);
+  expect(sides.sort((a, b) => a - b).map(Math.round)).toEqual([300, 400]);
+  await word(page, "paper.name").selectOption("roll-610");
+  await expect(word(page, "print.turn")).toHaveCount(0);
+  expect(faults).toEqual([]);
+});
+
+test("a measured square is suited, told on the page and kept", async ({ page }) => {
+  await openPaper(page);
+  await expect(page.getByText("50 mm both ways: the printer is true.")).toBeVisible();
+  await typeNumber(page, "print.along", "49.3");
+  await typeNumber(page, "print.across", "50.45");
+  // 50 / 49.3 and 50 / 50.45.
+  await expect(page.locator("main")).toContainText(/drawn 101\.4.% .* and 99\.1.% across/u);
+  await expect.poll(async () => (await keptPrint(page)).square.along).toBe(49.3);
+  expect(poppler("pdftotext", await savedPdf(page))).toContain("Made for a printer");
+});
+
+test("what cannot be printed is refused beside the number, and the sheets stay", async ({
+  page,
+}) => {
+  await openPaper(page);
+  const before = await sheetCount(page);
+  const refused = page.locator("main .refuse[role=alert]");
+  for (const [field, text, told] of [
+    ["print.left", "150", "Margin at the left must be"],
+    ["print.overlap", "120", "Half of what a sheet prints is the most."],
+    ["print.along", "300", "must be 45 mm to 55 mm"],
+    ["print.along", "0", "must be 45 mm to 55 mm"],
+  ] as const) {
+    await typeNumber(page, field, text);
+    await expect(refused.first()).toContainText(told);
+    await expect(number(page, field)).toHaveAttribute("aria-invalid", "true");
+    expect(await sheetCount(page)).toBe(before);
+    await number(page, field).press("Escape");
+    await expect(refused).toHaveCount(0);
+  }
+  await word(page, "paper.name").selectOption("own");
+  await typeNumber(page, "sheet.width", "40");
+  await expect(refused.first()).toContainText("The test square of 50 mm");
+});
+
+test("only the sheets that are wanted: typed, pressed on the map, and refused in one sentence", async ({
+  page,
+}) => {
+  await openPaper(page);
+  const wanted = page.locator("[data-wanted]");
+  await wanted.fill("1-3, 5");
+  await wanted.press("Enter");
+  await expect(page.getByText(/4 of \d+ sheets, without title and map\./u)).toBeVisible();
+  await expect(makeButton(page)).toHaveText("Make the PDF, 4 pages");
+  expect(poppler("pdfinfo", await savedPdf(page))).toMatch(/Pages: +4\b/u);
+  await wanted.fill("99");
+  await wanted.press("Enter");
+  await expect(page.locator("#wantedRefused")).toContainText("“99” is no sheet of the");
+  await expect(makeButton(page)).toHaveText("Make the PDF, 4 pages");
+  await wanted.press("Escape");
+  await page.getByRole("button", { name: "Leave it out" }).click();
+  await expect(wanted).toHaveValue("2-3, 5");
+  await expect.poll(async () => (await keptPrint(page)).only.length).toBe(3);
+  await page.keyboard.press("Control+z");
+  await expect(wanted).toHaveValue("1-3, 5");
+});
+
+test("a piece is dragged on the map: sheets follow, it is kept and printed, and undone at once", async ({
+  page,
+}) => {
+  await openPaper(page);
+  const packed = await sheetCount(page);
+  await dragPiece(page, "sleeve", 260, 40);
+  await expect(page.locator("[data-lie]")).toHaveText("as you laid them");
+  await expect.poll(() => sheetCount(page)).not.toBe(packed);
+  const laid = await sheetCount(page);
+  const kepts = async () => (await keptPrint(page)).placed.length;
+  await expect.poll(kepts).toBe(7);
+  expect(poppler("pdfinfo", await savedPdf(page))).toMatch(new RegExp(`Pages: +${laid}\\b`, "u"));
+  await page.keyboard.press("Control+z");
+  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
+  expect(await sheetCount(page)).toBe(packed);
+  await page.keyboard.press("Control+Shift+z");
+  expect(await sheetCount(page)).toBe(laid);
+  await page.getByRole("button", { name: "Put back as packed" }).click();
+  expect(await sheetCount(page)).toBe(packed);
+});
+
+test("by keys: arrows move a piece, R turns it, and what lies over another is told", async ({
+  page,
+}) => {
+  await openPaper(page);
+  await piece(page, "cuff").focus();
+  const at = async () => (await keptPrint(page)).placed.find((own) => own.piece === "cuff");
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(at).toBeDefined();
+  const first = await at();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(async () => (await at())?.x).toBeCloseTo((first?.x ?? 0) + 10, 1);
+  await page.keyboard.press("Shift+ArrowRight");
+  await expect.poll(async () => (await at())?.x).toBeCloseTo((first?.x ?? 0) + 11, 1);
+  await page.keyboard.press("r");
+  await expect.poll(async () => (await at())?.turn).toBe(((first?.turn ?? 0) + 90) % 360);
+  await page.keyboard.press("Control+z");
+  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
+  const [cuff, front] = [
+    await piece(page, "cuff").boundingBox(),
+    await piece(page, "front").boundingBox(),
+  ];
+  if (!cuff || !front) throw new Error("The map is not there.");
+  await dragPiece(
+    page,
+    "cuff",
+    front.x + front.width / 2 - cuff.x - cuff.width / 2,
+    front.y + 0.7 * front.height - cuff.y - cuff.height / 2,
+  );
+  await expect(page.locator("main .refuse[role=alert]")).toContainText("lie over each other");
+});
+
+test("Escape while dragging puts the piece back", async ({ page }) => {
+  await openPaper(page);
+  const box = await piece(page, "sleeve").boundingBox();
+  if (!box) throw new Error("No sleeve.");
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2 + 80, box.y + box.height / 2, { steps: 5 });
+  await expect(page.locator("[data-lie]")).toHaveText("as you laid them");
+  await page.keyboard.press("Escape");
+  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
+  await page.mouse.up();
+  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
+});
+
+test("German and inches, axe clean", async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await openPaper(page);
+  expect(await findings(page)).toEqual([]);
+  await page.getByLabel("Unit").first().selectOption("in");
+  await page.getByLabel("Language").first().selectOption("de");
+  await expect(page.locator("main")).toContainText("Ein gedrucktes Prüfquadrat misst");
+  await expect(number(page, "print.along")).toHaveValue("50");
+  await expect(number(page, "print.left")).toHaveValue(
+    "≈ 3⁄8".replace(" ", "\u00a0").replace("3⁄8", "⅜"),
+  );
+  await piece(page, "sleeve").focus();
+  await page.keyboard.press("ArrowRight");
+  expect(await findings(page)).toEqual([]);
+});
+
+test("on a phone nothing is scrolled sideways, axe clean", async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openPaper(page);
+  const wider = await page.evaluate(() => {
+    const leaf = document.querySelector("main");
+    return (leaf?.scrollWidth ?? 0) - (leaf?.clientWidth ?? 0);
+  });
+  expect(wider).toBeLessThanOrEqual(0);
+  expect(await findings(page)).toEqual([]);
+});

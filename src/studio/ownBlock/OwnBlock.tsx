@@ -2,8 +2,11 @@ import { useEffect } from "react";
 import { Late, late } from "../guide/Late.tsx";
 import { nextRegion } from "../shell/keys.ts";
 import { DrawingStep } from "./DrawingStep.tsx";
+import { EdgesStep } from "./EdgesStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
 import { redoOwn, undoOwn, useOwn } from "./state.ts";
+import { TurningsStep } from "./TurningsStep.tsx";
+import { useStepInHand } from "./useOpenSteps.ts";
 import { WayStep } from "./WayStep.tsx";
 
 const isText = (target: EventTarget | null): boolean =>
@@ -39,7 +42,7 @@ const PhotoWay = late(() =>
 
 /** Step and way in hand. */
 function OpenStep() {
-  const step = useOwn((s) => s.step);
+  const step = useStepInHand();
   const way = useOwn((s) => s.history.present.way);
   if (step === "pieces" && way === "drawing") return <DrawingStep />;
   if (step === "pieces" && way === "photo") {
@@ -49,6 +52,8 @@ function OpenStep() {
       </Late>
     );
   }
+  if (step === "edges") return <EdgesStep />;
+  if (step === "turnings") return <TurningsStep />;
   return <WayStep />;
 }
 

@@ -4,7 +4,7 @@ import { useSay } from "../words/say.ts";
 import { leaveBringing } from "./bringing.ts";
 import { useOwnSay } from "./ownSay.ts";
 import { putOwn, redoOwn, STEPS, type Step, undoOwn, useOwn } from "./state.ts";
-import { useOpenSteps } from "./useOpenSteps.ts";
+import { useOpenSteps, useStepInHand } from "./useOpenSteps.ts";
 
 function UndoRedoOwn() {
   const say = useSay();
@@ -52,7 +52,7 @@ function Leave() {
 /** Book cloth with a thumb-cut for each step; a step is closed until what it needs is there. */
 function StepSpine() {
   const say = useOwnSay();
-  const step = useOwn((s) => s.step);
+  const step = useStepInHand();
   const open = useOpenSteps();
   return (
     <nav className="spine cloth" aria-label={say("own.steps")} data-region>
@@ -86,7 +86,7 @@ function StepSpine() {
 
 function StepHeads() {
   const say = useOwnSay();
-  const step = useOwn((s) => s.step);
+  const step = useStepInHand();
   return (
     <>
       <section className="headL" aria-label={say("own.undoRegion")} data-region>

@@ -1,5 +1,8 @@
-import { startOf } from "../../geometry/path.ts";
+import { lengthOf } from "../../geometry/length.ts";
+import { joined, startOf } from "../../geometry/path.ts";
 import { apart, type Point } from "../../geometry/point.ts";
+import { splitAt } from "../../geometry/split.ts";
+import type { Mm } from "../../geometry/units.ts";
 import { EDGES_OF, likenessOf, type NamedOutline } from "../../trace/edges/proposeNames.ts";
 import { type CornerRing, clockwise, turnedOver, withCorners } from "../../trace/edges/ring.ts";
 import type { Naming, OwnPiece } from "./ownBlock.ts";
@@ -30,6 +33,23 @@ export const namingOf = (
   const whole = ringOf(runs, isTurnedOver);
   return { isWhole, isTurnedOver, corners: ring.map((run) => nearestCorner(whole, startOf(run))) };
 };
+
+/** A corner comes no nearer than this to the next. */
+const CORNERS_APART: Mm = 1;
+
+/** The outline with one of its corners moved along it (mm, on the way round); its lines stay. */
+export const cornerMoved = (ring: CornerRing, at: number, by: Mm): CornerRing => {
+  const [before, after] = [ring[(at - 1 + ring.length) % ring.length], ring[at]];
+  if (!before || !after || before === after) return ring;
+  const [one, other] = [lengthOf(before), lengthOf(after)];
+  const place = Math.min(one + other - CORNERS_APART, Math.max(CORNERS_APART, one + by));
+  const [first, second] = splitAt(joined(before, after), place);
+  return ring.map((run) => (run === before ? first : run === after ? second : run));
+};
+
+/** The outline with one more corner, `along` mm after the start of a run. */
+export const cornerAdded = (ring: CornerRing, at: number, along: Mm): CornerRing =>
+  ring.flatMap((run, i) => (i === at ? splitAt(run, along) : [run]));
 
 /** Whether corners stand in order round the ring, none twice. */
 export const inOrder = (corners: readonly number[], count: number): boolean => {

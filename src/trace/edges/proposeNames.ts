@@ -67,6 +67,17 @@ const bestOf = (ring: CornerRing, kind: Kind, isTurnedOver: boolean): NamedOutli
   return best;
 };
 
+/** The likeliest corners of an outline that is said to be this piece, lying this side up. */
+export const proposeAs = (
+  runs: readonly Path[],
+  { piece, isWhole, isTurnedOver }: Pick<NamedOutline, "piece" | "isWhole" | "isTurnedOver">,
+): NamedOutline | null => {
+  const kind = KINDS.find((k) => k.piece === piece && k.isWhole === isWhole);
+  if (!kind || runs.length < kind.corners || runs.length > MOST_CORNERS) return null;
+  const ring = clockwise(runs);
+  return bestOf(isTurnedOver ? turnedOver(ring) : ring, kind, isTurnedOver);
+};
+
 /**
  * What an outline may be, by its shape, the likeliest first: front, back (half or whole) or sleeve,
  * and which corner is which. A proposal only: the maker says so or names the corners by hand.

@@ -69,7 +69,11 @@ const projectSchema = z.strictObject({
   held: z.int({ error: "a whole number" }).check(z.gte(0, { error: "0 or more" })),
   choices: z.unknown(),
   block: z.nullable(
-    z.strictObject({ name: textTo(200, "a text of 200 letters at most"), file: z.unknown() }),
+    z.strictObject({
+      name: textTo(200, "a text of 200 letters at most"),
+      file: z.unknown(),
+      body: z.nullish(textTo(64, "a text of 64 letters at most")),
+    }),
   ),
   useBlock: z.boolean({ error: "true or false" }),
   paper: z.unknown(),
@@ -96,7 +100,7 @@ const readBrought = (name: string, json: unknown): FileRead => {
   if ("fault" in own) {
     return refuse(own.fault.field, `${own.fault.reason} ${own.fault.do}`);
   }
-  return { block: { name, file: shape.file, block: own.block } };
+  return { block: { name, file: shape.file, block: own.block, body: null } };
 };
 
 const readWork = (json: unknown): FileRead => {
@@ -144,7 +148,7 @@ const readWork = (json: unknown): FileRead => {
       held: Math.min(rest.held, bodies.length - 1),
       choices: chosen.choices,
       ...printed,
-      block: brought ? brought.block : null,
+      block: brought ? { ...brought.block, body: block?.body ?? null } : null,
     },
   };
 };

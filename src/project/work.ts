@@ -22,6 +22,8 @@ export type BroughtBlock = {
   readonly name: string;
   readonly file: BlockFile;
   readonly block: Block;
+  /** The id of the body it was brought for: others are drafted. null: it is used for every body. */
+  readonly body: string | null;
 };
 
 /** Everything that one piece of work is. One value, replaced whole; it is what a file keeps. */
@@ -69,6 +71,10 @@ export const NEW_WORK: Work = {
 };
 
 export const heldBody = (work: Work): WorkBody => work.bodies[work.held] ?? work.bodies[0];
+
+/** Whether the block that was brought is for the body on the table. */
+export const isBlockOfBody = (work: Work): boolean =>
+  work.block !== null && (work.block.body === null || work.block.body === heldBody(work).id);
 
 /** The body as the core takes it, or null while chest or height is missing. */
 export const bodyOf = ({ id, name, sex, measures }: WorkBody): Body | null => {

@@ -20,10 +20,11 @@ const bodyForFile = ({ id, name, part, sex, measures }: WorkBody) => ({
 });
 
 /** The block in the file format of its own, so that it can be taken out and used alone. */
-const blockForFile = ({ name, file }: BroughtBlock) => {
+const blockForFile = ({ name, file, body }: BroughtBlock) => {
   const { front, back, sleeve } = file.pieces;
   return {
     name,
+    ...(body === null ? {} : { body }),
     file: {
       format: "ribwright-block",
       version: 1,

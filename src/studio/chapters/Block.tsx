@@ -1,7 +1,8 @@
 import { endOf, startOf } from "../../geometry/path.ts";
 import type { Made } from "../../project/make.ts";
+import { openBringing } from "../ownBlock/bringing.ts";
 import { Clause } from "../page/Clause.tsx";
-import { OpenFile } from "../shell/OpenFile.tsx";
+import { otherBodySentence } from "../state/changes.ts";
 import { blockOf, useMade } from "../state/made.ts";
 import { usePrint } from "../state/print.ts";
 import { put, useStudio } from "../state/store.ts";
@@ -32,6 +33,12 @@ function LengthClause({ made }: { readonly made: Made | null }) {
   );
 }
 
+/** An own block is for one body: with another on the table it says so, and that it is drafted. */
+function OtherBody() {
+  const sentence = useStudio((s) => otherBodySentence(s.history.present));
+  return sentence === null ? null : <p className="doubt">{sentence}</p>;
+}
+
 export function Block() {
   const say = useSay();
   const p = usePrint();
@@ -41,6 +48,7 @@ export function Block() {
   return (
     <>
       <div className="clauses">
+        <OtherBody />
         {own ? (
           <Clause
             text={say("block.own")}
@@ -72,7 +80,9 @@ export function Block() {
         <p className="refuse">{say(own ? "block.needsBody" : "block.none")}</p>
       )}
       <div className="row">
-        <OpenFile className="go quiet" text={say(brought ? "block.bringAgain" : "block.bring")} />
+        <button type="button" className="go quiet" onClick={openBringing}>
+          {say(brought ? "block.bringAgain" : "block.bring")}
+        </button>
         <span className="note">{say("block.bringNote")}</span>
       </div>
       {made ? (

@@ -1,7 +1,8 @@
 import { sizeNames, sizeOf } from "../../drafting/sizes.ts";
 import { PAPER_NAMES, PAPERS } from "../../export/data/paper.ts";
-import { heldBody, type Work, withBody } from "../../project/work.ts";
+import { heldBody, isBlockOfBody, type Work, withBody } from "../../project/work.ts";
 import { BODY_CLOTHS, RIBS } from "../data/cloths.ts";
+import { blockOf } from "../state/made.ts";
 import type { Print } from "../state/print.ts";
 import type { WordKey } from "../words/en.ts";
 import type { Say } from "../words/say.ts";
@@ -127,11 +128,11 @@ const turned: WordField = {
 
 const source: WordField = {
   label: "block.source",
-  options: ({ say }, { block }) => [
+  options: ({ say }, work) => [
     { value: "measures", text: say("block.source.measures") },
-    ...(block ? [{ value: "own", text: say("block.source.own") }] : []),
+    ...(isBlockOfBody(work) ? [{ value: "own", text: say("block.source.own") }] : []),
   ],
-  read: ({ block, useBlock }) => (block && useBlock ? "own" : "measures"),
+  read: (work) => (blockOf(work) ? "own" : "measures"),
   write: (work, value) => ({ ...work, useBlock: value === "own" }),
 };
 

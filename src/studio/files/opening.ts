@@ -1,4 +1,5 @@
 import type { FileRead } from "../../project/projectFile.ts";
+import { heldBody } from "../../project/work.ts";
 import { leaveBringing } from "../ownBlock/bringing.ts";
 import { change } from "../state/changes.ts";
 import { goTo, tell } from "../state/going.ts";
@@ -17,7 +18,8 @@ const take = (name: string, found: FileRead): void => {
   if ("work" in found) {
     change(found.work, () => say("step.open", { file: name }));
   } else {
-    change({ ...work(), block: found.block, useBlock: true }, () => say("step.block"));
+    const block = { ...found.block, body: heldBody(work()).id };
+    change({ ...work(), block, useBlock: true }, () => say("step.block"));
     goTo("block");
   }
   tell(say("file.opened", { file: name }));

@@ -1,6 +1,7 @@
 import { useEffect } from "react";
 import { Late, late } from "../guide/Late.tsx";
 import { nextRegion } from "../shell/keys.ts";
+import { DoctorStep } from "./DoctorStep.tsx";
 import { DrawingStep } from "./DrawingStep.tsx";
 import { EdgesStep } from "./EdgesStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
@@ -53,6 +54,7 @@ function OpenStep() {
     );
   }
   if (step === "edges") return <EdgesStep />;
+  if (step === "doctor") return <DoctorStep />;
   if (step === "turnings") return <TurningsStep />;
   return <WayStep />;
 }

@@ -6,7 +6,14 @@ import type { CornerRing } from "../../trace/edges/ring.ts";
 import { begun, changed, type History, letGo, redone, undone } from "../state/history.ts";
 import { openBringing } from "./bringing.ts";
 import { namingOf } from "./naming.ts";
-import { type Brought, NEW_OWN, type OwnBlock, type OwnPiece, type Way } from "./ownBlock.ts";
+import {
+  type Brought,
+  type Chosen,
+  NEW_OWN,
+  type OwnBlock,
+  type OwnPiece,
+  type Way,
+} from "./ownBlock.ts";
 import { ownSay } from "./ownSay.ts";
 
 /** The steps of bringing a block in, in order. */
@@ -23,6 +30,8 @@ type OwnState = {
   readonly lit: string | null;
   /** What was just refused, as it was told; the work stays as it was. */
   readonly told: Fault | null;
+  /** A remedy that is tried on the drawing and not done yet. */
+  readonly trial: Chosen | null;
   /** The file that is being read. */
   readonly busy: string | null;
 };
@@ -33,6 +42,7 @@ export const useOwn = create<OwnState>()(() => ({
   piece: "front",
   lit: null,
   told: null,
+  trial: null,
   busy: null,
 }));
 
@@ -43,13 +53,13 @@ export const own = (): OwnBlock => useOwn.getState().history.present;
 export const changeOwn = (to: OwnBlock, name: string, gesture?: string): void => {
   const { history } = useOwn.getState();
   const step = { to, name: () => name, ...(gesture === undefined ? {} : { gesture }) };
-  putOwn({ history: changed(history, step), told: null });
+  putOwn({ history: changed(history, step), told: null, trial: null });
 };
 
 export const undoOwn = (): void =>
-  putOwn({ history: undone(useOwn.getState().history), told: null });
+  putOwn({ history: undone(useOwn.getState().history), told: null, trial: null });
 export const redoOwn = (): void =>
-  putOwn({ history: redone(useOwn.getState().history), told: null });
+  putOwn({ history: redone(useOwn.getState().history), told: null, trial: null });
 /** Takes the gesture in hand back: Escape while dragging. */
 export const dropOwnGesture = (gesture: string): void =>
   putOwn({ history: letGo(useOwn.getState().history, gesture) });

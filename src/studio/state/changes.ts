@@ -1,4 +1,4 @@
-import { heldBody, type Work } from "../../project/work.ts";
+import { heldBody, isBlockOfBody, type Work } from "../../project/work.ts";
 import { type FieldId, fieldOf, isChoice } from "../fields/fields.ts";
 import { measureOf } from "../fields/measureFields.ts";
 import { say } from "../words/say.ts";
@@ -38,6 +38,15 @@ export const redo = (): void => put({ history: redone(studio().history), refused
 export const dropGesture = (gesture: string): void =>
   put({ history: letGo(studio().history, gesture) });
 
+/** That a body is drafted where the block brought is another's; null where that is not so. */
+export const otherBodySentence = (of: Work): string | null => {
+  const { block, useBlock } = of;
+  if (!block || !useBlock || isBlockOfBody(of)) return null;
+  const owner = of.bodies.find(({ id }) => id === block.body);
+  const body = owner && owner.name !== "" ? owner.name : (block.body ?? "");
+  return say("block.other", { name: block.name, body, who: bodyName(of) });
+};
+
 /** Another body on the table. */
 export const turnBody = (by: number): void => {
   const now = work();
@@ -46,6 +55,8 @@ export const turnBody = (by: number): void => {
   if (held !== now.held) {
     put({ refused: {} });
     change({ ...now, held }, () => say("step.body"));
+    const sentence = otherBodySentence(work());
+    if (sentence !== null) put({ notice: { text: sentence, urgent: false } });
   }
 };
 

@@ -1,7 +1,7 @@
 import type { Choices } from "../../drafting/choices.ts";
 import type { Block } from "../../drafting/piece.ts";
 import { type Made, make } from "../../project/make.ts";
-import { bodyOf, heldBody, type Work, type WorkBody } from "../../project/work.ts";
+import { bodyOf, heldBody, isBlockOfBody, type Work, type WorkBody } from "../../project/work.ts";
 import { keptParts } from "./sameValue.ts";
 import { useStudio } from "./store.ts";
 
@@ -38,8 +38,9 @@ const draft = ({ body, choices, block }: Given): Drawn => {
   }
 };
 
-export const blockOf = ({ block, useBlock }: Work): Block | null =>
-  block && useBlock ? block.block : null;
+/** The maker's own block where it is used; every other body is drafted from its measures. */
+export const blockOf = (work: Work): Block | null =>
+  work.block && work.useBlock && isBlockOfBody(work) ? work.block.block : null;
 
 export const drawnOf = (work: Work): Drawn => {
   const given = { body: heldBody(work), choices: work.choices, block: blockOf(work) };

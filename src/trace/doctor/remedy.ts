@@ -3,8 +3,11 @@ import type { Block } from "../../drafting/piece.ts";
 
 /** A remedy for what was found: a pure step from block to block, shown before it is applied. */
 export type Remedy = {
-  /** Leave it and ease it in, correct the sleeve, or correct the body. */
-  readonly id: "leave" | "sleeve" | "body";
+  /**
+   * Leave it and ease it in, correct the sleeve or the body; where two edges of one kind differ, both
+   * by halves (`sleeve`, `body`) or one of them alone.
+   */
+  readonly id: "leave" | "sleeve" | "body" | "front" | "back";
   /** One sentence: what it changes. */
   readonly words: string;
   readonly apply: (block: Block) => Block;

@@ -3,6 +3,7 @@ import { asMm } from "../../drafting/words.ts";
 import { lengthOf } from "../../geometry/length.ts";
 import { endOf, reversed, startOf } from "../../geometry/path.ts";
 import { take } from "../../geometry/split.ts";
+import type { Mm } from "../../geometry/units.ts";
 import { leave, type Remedy } from "./remedy.ts";
 import { toLength, withEnds, withRaglan, withSide } from "./reshape.ts";
 
@@ -59,12 +60,22 @@ export const sideRemedies = (difference: number): readonly Remedy[] => [
       return { ...block, front: withSide(block.front, mean), back: withSide(block.back, mean) };
     },
   },
+  {
+    id: "front",
+    words: "Make the front's side as long as the back's at the hem; the back stays.",
+    apply: (block) => ({ ...block, front: withSide(block.front, lengthOf(block.back.side)) }),
+  },
+  {
+    id: "back",
+    words: "Make the back's side as long as the front's at the hem; the front stays.",
+    apply: (block) => ({ ...block, back: withSide(block.back, lengthOf(block.front.side)) }),
+  },
 ];
 
-const evenUnderarms = (sleeve: SleeveEdges): SleeveEdges => {
-  const mean = (lengthOf(sleeve.underarmFront) + lengthOf(sleeve.underarmBack)) / 2;
-  const underarmFront = take(sleeve.underarmFront, mean);
-  const underarmBack = reversed(take(reversed(sleeve.underarmBack), mean));
+/** The sleeve with both underarms as long as asked, cut or run on at the wrist. */
+const withUnderarms = (sleeve: SleeveEdges, length: Mm): SleeveEdges => {
+  const underarmFront = take(sleeve.underarmFront, length);
+  const underarmBack = reversed(take(reversed(sleeve.underarmBack), length));
   const wrist = withEnds(sleeve.wrist, endOf(underarmFront), startOf(underarmBack));
   return { ...sleeve, underarmFront, underarmBack, wrist };
 };
@@ -76,6 +87,25 @@ export const underarmRemedies = (difference: number): readonly Remedy[] => [
     id: "sleeve",
     words:
       "Give both underarms the mean of the two lengths at the wrist; the wrist goes with them.",
-    apply: (block) => ({ ...block, sleeve: evenUnderarms(block.sleeve) }),
+    apply: ({ sleeve, ...body }) => {
+      const mean = (lengthOf(sleeve.underarmFront) + lengthOf(sleeve.underarmBack)) / 2;
+      return { ...body, sleeve: withUnderarms(sleeve, mean) };
+    },
+  },
+  {
+    id: "front",
+    words: "Make the front underarm as long as the back one at the wrist; the back one stays.",
+    apply: ({ sleeve, ...body }) => ({
+      ...body,
+      sleeve: withUnderarms(sleeve, lengthOf(sleeve.underarmBack)),
+    }),
+  },
+  {
+    id: "back",
+    words: "Make the back underarm as long as the front one at the wrist; the front one stays.",
+    apply: ({ sleeve, ...body }) => ({
+      ...body,
+      sleeve: withUnderarms(sleeve, lengthOf(sleeve.underarmFront)),
+    }),
   },
 ];

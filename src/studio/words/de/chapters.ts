@@ -93,11 +93,14 @@ export const chapters: Readonly<Record<keyof typeof en, string>> = {
   "block.draftNote":
     "Brust {chest}, also ist jede Hälfte des fertigen Körpers unter dem Arm {half} breit. Gängige Praxis, ohne Quelle: 100 bis 180.",
   "block.ownNote": "„{name}“ wird genommen, wie es ist. Was nicht passt, steht auf dem Band.",
+  "block.other":
+    "„{name}“ wurde für {body} gebracht. {who} wird nach den Maßen gezeichnet; der Grundschnitt wird nicht gradiert.",
   "block.lengthNote": "Der Grundschnitt ist vom Nacken den Rücken hinab {length} lang.",
   "block.neckNote": "Ausschnitt rundum {length}; Raglannähte vorn {front}, hinten {back}.",
   "block.bring": "Grundschnitt bringen",
   "block.bringAgain": "Einen anderen Grundschnitt bringen",
-  "block.bringNote": "Eine Datei im Format ribwright-block. Nichts wird weggeschickt.",
+  "block.bringNote":
+    "Aus einer Zeichnung, mit dem Maßband oder als Datei. Nichts wird weggeschickt.",
   "block.none":
     "Noch kein Grundschnitt. Geben Sie Brust und Größe an, oder bringen Sie einen Grundschnitt.",
   "block.needsBody":

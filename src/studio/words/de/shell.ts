@@ -53,8 +53,8 @@ export const shell: Readonly<Record<keyof typeof en, string>> = {
   "door.measures.go": "Maß nehmen",
   "door.block": "Den eigenen Grundschnitt bringen",
   "door.block.text":
-    "Ein bewährter Grundschnitt als ribwright-block-Datei. Änderungen und Bündchen gehen von ihm aus.",
-  "door.block.need": "Eine JSON-Datei. Nichts wird weggeschickt.",
+    "Ein bewährter Grundschnitt, aus einer Zeichnung, mit dem Maßband oder als Datei. Er wird geprüft.",
+  "door.block.need": "SVG, PDF, Maßband oder Grundschnitt-Datei. Nichts wird weggeschickt.",
   "door.block.go": "Grundschnitt bringen",
   "door.choir": "Den Chor öffnen",
   "door.choir.text":

@@ -92,11 +92,13 @@ export const chapters = {
   "block.draftNote":
     "Chest {chest}, so each half of the finished body is {half} wide at the underarm. Common practice, no source: 100 to 180.",
   "block.ownNote": "“{name}” is taken as it is. What does not match stands on the tape.",
+  "block.other":
+    "“{name}” was brought for {body}. {who} is drafted from the measures; the block is not graded.",
   "block.lengthNote": "The block is {length} long from the nape, down the back.",
   "block.neckNote": "Neckline all round {length}; raglans {front} in front and {back} behind.",
   "block.bring": "Bring a block",
   "block.bringAgain": "Bring another block",
-  "block.bringNote": "A file of the format ribwright-block. Nothing is sent away.",
+  "block.bringNote": "From a drawing, by tape, or as a block file. Nothing is sent away.",
   "block.none": "No block yet. Give a chest and a height, or bring a block.",
   "block.needsBody": "A block needs a body for its bands: give a chest and a height.",
   "block.read": "Read the drawing as a table",

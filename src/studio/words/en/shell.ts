@@ -52,8 +52,8 @@ export const shell = {
   "door.measures.go": "Take measures",
   "door.block": "Bring your own block",
   "door.block.text":
-    "A block you trust, as a ribwright-block file. Alterations and ribs start from it.",
-  "door.block.need": "A JSON file. Nothing is sent away.",
+    "A block you trust, from a drawing, by tape or as a file. It is checked, and all starts from it.",
+  "door.block.need": "An SVG, a PDF, a tape measure or a block file. Nothing is sent away.",
   "door.block.go": "Bring a block",
   "door.choir": "Open the choir",
   "door.choir.text": "Pennyfarrow Choir: twelve invented singers, a sweatshirt for each.",

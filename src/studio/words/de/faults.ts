@@ -11,7 +11,7 @@ export const PHRASES: readonly Rule[] = [
   ["a number from (.+) to (.+) \\(0\\.8 means 80 %\\)", "eine Zahl von $1 bis $2 (0.8 heißt 80 %)"],
   ["a number", "eine Zahl"],
   ["a whole number", "eine ganze Zahl"],
-  ["(\\d+) or more", "$1 oder mehr"],
+  ["(-?\\d+) or more", "$1 oder mehr"],
   ["true or false", "true oder false"],
   ['"female", "male" or null', '"female", "male" oder null'],
   ['"mm", "cm" or "in"', '"mm", "cm" oder "in"'],
@@ -37,6 +37,21 @@ export const PHRASES: readonly Rule[] = [
   ["centimetres", "Zentimetern"],
   ["inches", "Zoll"],
   ["The file", "Die Datei"],
+  ["top", "oben"],
+  ["right", "rechts"],
+  ["bottom", "unten"],
+  ["left", "links"],
+  ["along", "in"],
+  ["across", "quer zu"],
+  ["a number of millimetres", "eine Zahl von Millimetern"],
+  ["(-?\\d+) or less", "$1 oder weniger"],
+  ["a list of sheets, 500 at most", "eine Liste von höchstens 500 Blättern"],
+  ["the name of a sheet, such as (.+)", "der Name eines Blatts wie $1"],
+  ["a list of places of pieces", "eine Liste von Plätzen der Teile"],
+  ["a place in braces", "ein Platz in geschweiften Klammern"],
+  ["the name of a piece", "der Name eines Teils"],
+  ["0, 90, 180 or 270", "0, 90, 180 oder 270"],
+  ['(".+"), (".+") or (".+")', "$1, $2 oder $3"],
   ["front", "Vorderteil"],
   ["back", "Rückenteil"],
   ["sleeve", "Ärmel"],
@@ -46,6 +61,59 @@ const OR_ESTIMATED = ", oder es weglassen, dann wird es geschätzt.";
 
 /** How a sentence begins; what follows is read on. */
 export const SENTENCES: readonly Rule[] = [
+  // paper and printer
+  [
+    "The paper is (.+?); it must be one of (.+?), or a size in mm such as (.+?)\\.",
+    "Das Papier ist $1; es muss eines von $2 sein, oder ein Maß in mm wie $3.",
+  ],
+  [
+    "The paper is (.+?); a sheet must be (.+?) to (.+?) mm wide and (.+?) to (.+?) mm high, or the test square of 50 mm, the scale of 150 mm and the title page do not go on it\\.",
+    "Das Papier ist $1; ein Blatt muss $2 bis $3 mm breit und $4 bis $5 mm hoch sein, sonst passen Prüfquadrat von 50 mm, Lineal von 150 mm und Titelseite nicht darauf.",
+  ],
+  [
+    "The paper is (.+?); a sheet must be (.+?) to (.+?) mm wide and (.+?) to (.+?) mm high\\.",
+    "Das Papier ist $1; ein Blatt muss $2 bis $3 mm breit und $4 bis $5 mm hoch sein.",
+  ],
+  ["The (.+?) margin is (.+?); it may be (.+?)\\.", "Der Rand $1 ist $2; er darf $3 sein."],
+  [
+    "The margins (.+?) and (.+?) are (.+?) together on a sheet (.+?) (wide|high); 172 mm must be left between them for the scale of 150 mm\\.",
+    "Die Ränder $1 und $2 sind zusammen $3 auf einem Blatt von $4; dazwischen müssen 172 mm für das Lineal von 150 mm bleiben.",
+  ],
+  [
+    "The overlap is (.+?); on this paper it may be (.+?), half of what a sheet prints\\.",
+    "Die Überlappung ist $1; auf diesem Papier darf sie $2 sein, die Hälfte dessen, was ein Blatt druckt.",
+  ],
+  [
+    "The overlap is (.+?); on this paper it may be (.+?)\\.",
+    "Die Überlappung ist $1; auf diesem Papier darf sie $2 sein.",
+  ],
+  [
+    "The test square measures (.+?) (along|across) the feed; it may be (.+?); more is no printer's error but scaling that is switched on\\.",
+    "Das Prüfquadrat misst $1 $2 der Laufrichtung; es darf $3 messen; mehr ist kein Fehler des Druckers, sondern eine eingeschaltete Skalierung.",
+  ],
+  [
+    "Take larger paper, width before height, such as (.+?)\\.",
+    "Größeres Papier nehmen, Breite vor Höhe, wie $1.",
+  ],
+  [
+    "Take smaller paper, width before height, such as (.+?)\\.",
+    "Kleineres Papier nehmen, Breite vor Höhe, wie $1.",
+  ],
+  ["Take one of them\\.", "Eines davon nehmen."],
+  [
+    "Measure what your printer leaves bare, and write that\\.",
+    "Messen, was der Drucker frei lässt, und das schreiben.",
+  ],
+  [
+    "Make the margins smaller, or take larger paper\\.",
+    "Die Ränder kleiner machen, oder größeres Papier nehmen.",
+  ],
+  ["Make it smaller\\.", "Kleiner machen."],
+  ["Make it larger\\.", "Größer machen."],
+  [
+    "Measure it again from line to line; if it is right, print at actual size, with no fitting to the page\\.",
+    "Noch einmal von Linie zu Linie messen; stimmt es, in wahrer Größe drucken, ohne Einpassen.",
+  ],
   // any value of a file
   ["(.+?) is missing; a draft needs it\\.", "$1 fehlt; ein Schnitt braucht es."],
   ["(.+?) is missing; it must be (.+?)\\.", "$1 fehlt; da muss stehen: $2."],

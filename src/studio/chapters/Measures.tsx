@@ -5,7 +5,7 @@ import { Clause } from "../page/Clause.tsx";
 import { change } from "../state/changes.ts";
 import { useMade } from "../state/made.ts";
 import { printField, usePrint } from "../state/print.ts";
-import { useStudio, work } from "../state/store.ts";
+import { put, useStudio, work } from "../state/store.ts";
 import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
 
@@ -70,11 +70,21 @@ function Measure({ id }: { readonly id: MeasureId | KeptId }) {
 
 export function Measures() {
   const say = useSay();
+  const figure = useStudio((s) => s.figureShown);
   return (
     <div className="tight">
       <div className="clauses">
         <Clause text={say("measures.who")} />
-        <Clause text={say("measures.size")} />
+        <Clause text={say("measures.size")}>
+          <button
+            type="button"
+            className="plainLink"
+            aria-pressed={figure}
+            onClick={() => put({ figureShown: !figure })}
+          >
+            {say(figure ? "measures.toTapes" : "measures.toFigure")}
+          </button>
+        </Clause>
         {MEASURE_IDS.map((id) => (
           <Measure key={id} id={id} />
         ))}

@@ -49,6 +49,8 @@ export type Studio = {
   readonly openCheck: string | null;
   readonly readingFacts: boolean;
   readonly measuring: boolean;
+  /** On the table of Measures the figure lies in place of the tapes. */
+  readonly figureShown: boolean;
   readonly pageFolded: boolean;
   readonly keysShown: boolean;
   readonly dragging: boolean;
@@ -77,6 +79,7 @@ const START: Studio = {
   openCheck: null,
   readingFacts: false,
   measuring: false,
+  figureShown: false,
   pageFolded: false,
   keysShown: false,
   dragging: false,

@@ -6,6 +6,7 @@ import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { Board } from "./Board.tsx";
 import { FactsView } from "./FactsView.tsx";
+import { Figure } from "./Figure.tsx";
 import { Ground } from "./Ground.tsx";
 import { PaperTable } from "./PaperTable.tsx";
 import { ScaleBar } from "./ScaleBar.tsx";
@@ -41,9 +42,10 @@ function Empty({ size }: { readonly size: Size }) {
 function OnTable({ size }: { readonly size: Size }) {
   const made = useMade();
   const chapter = useStudio((s) => s.chapter);
+  const figure = useStudio((s) => s.figureShown);
   const reading = useStudio((s) => s.readingFacts);
   const drafted = useStudio((s) => blockOf(s.history.present) === null);
-  if (chapter === "measures") return <Tapes size={size} />;
+  if (chapter === "measures") return figure ? <Figure size={size} /> : <Tapes size={size} />;
   if (!made) return <Empty size={size} />;
   if (chapter === "paper") return <PaperTable made={made} size={size} />;
   if (chapter === "making") {

@@ -101,6 +101,11 @@ export const measures: Readonly<Record<keyof typeof en, string>> = {
   "measures.adults":
     "Die Schätzungen stammen aus einer Erhebung an Erwachsenen. Für jüngere Körper jedes Maß angeben.",
   "measures.more": "Drei weitere, beim Körper aufbewahrt",
+  "measures.toFigure": "Sehen, wo jedes genommen wird",
+  "measures.toTapes": "Zurück zu den Bändern",
+  "measures.figure": "Wo jedes Maß genommen wird, an einer Figur von vorn und von hinten",
+  "measures.side.front": "von vorn",
+  "measures.side.back": "von hinten",
   "measures.tapes": "Maße als Bandstücke, in einem Maßstab",
   "measures.others": "die anderen Körper",
   "measures.source":

@@ -99,6 +99,11 @@ export const measures = {
   "measures.adults":
     "The estimates come from a survey of adults. For a younger body give each measure.",
   "measures.more": "Three more, kept with the body",
+  "measures.toFigure": "See where each is taken",
+  "measures.toTapes": "Back to the tapes",
+  "measures.figure": "Where each measure is taken, on a figure from the front and the back",
+  "measures.side.front": "from the front",
+  "measures.side.back": "from the back",
   "measures.tapes": "Measures as lengths of tape, at one scale",
   "measures.others": "the other bodies",
   "measures.source":

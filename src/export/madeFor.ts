@@ -3,7 +3,7 @@ import { TEST_SQUARE } from "./data/paper.ts";
 import type { PrintChoices } from "./printChoices.ts";
 
 /** Whether sheets are drawn for a printer that is not true. */
-const isCorrected = ({ square }: Pick<PrintChoices, "square">): boolean =>
+export const isCorrected = ({ square }: Pick<PrintChoices, "square">): boolean =>
   square.along !== TEST_SQUARE || square.across !== TEST_SQUARE;
 
 /** "prints 50 mm as 49.3 mm along its feed and 50.45 mm across it" */

@@ -107,7 +107,7 @@ describe("the squares of the first page", () => {
     const pdf = await toPdf(subject, sheets, { font: FONT });
     const ink = onPaper(pdf, sheets, 1);
     const found = ink.across(100);
-    const left = 10 * 1;
+    const left = 10;
     const [outer, inner] = [nearest(found, left), nearest(found, left + 0.8)];
     expect(Math.abs(nearest(found, outer + 101.6) - outer - 101.6)).toBeLessThan(TRUE);
     expect(Math.abs(nearest(found, inner + 100) - inner - 100)).toBeLessThan(TRUE);

@@ -200,7 +200,7 @@ const mapArt = (scene: FrontScene, room: Box): PageArt => {
   return {
     shapes: [
       ...ground(view),
-      ruled(runs, scene.subject.body.among === undefined ? 0.35 : 0.12),
+      ruled(runs, 0.35),
       filled(
         behind.map((word) => grown(boxOf(word), 0.2)),
         1,

@@ -1,19 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
-import { CHAPTERS, openChoir, openDoors, pin, turnTo } from "./support.ts";
-
-type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
-
-/** Every rule of WCAG 2.2 A and AA that axe knows, on the page as it stands. */
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
-  const found: readonly Finding[] = await page.evaluate(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
-  );
-  return found.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-  );
-};
+import { CHAPTERS, findings, openChoir, openDoors, pin, turnTo } from "./support.ts";
 
 /** Nothing half faded in: contrast is measured on what has come to rest. */
 const still = (page: Page): Promise<void> => page.emulateMedia({ reducedMotion: "reduce" });

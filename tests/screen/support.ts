@@ -88,3 +88,16 @@ export const keptChoices = async (page: Page): Promise<Choices> => {
 };
 
 export const check = (page: Page, id: string): Locator => page.locator(`[data-check="${id}"]`);
+
+type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
+
+/** Every rule of WCAG 2.2 A and AA that axe knows, on the page as it stands. */
+export const findings = async (page: Page): Promise<readonly string[]> => {
+  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
+  const found: readonly Finding[] = await page.evaluate(
+    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
+  );
+  return found.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
+  );
+};

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { LooksSentence, ViewWords } from "../shell/ViewWords.tsx";
+import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 import { leaveBringing } from "./bringing.ts";
 import { useOwnSay } from "./ownSay.ts";
@@ -66,7 +67,7 @@ function StepSpine() {
               type="button"
               className="chapter"
               aria-current={name === step ? "page" : undefined}
-              aria-label={say(`own.title.${name}`)}
+              aria-label={say(`own.short.${name}`)}
               disabled={!open.includes(name)}
               onClick={() => putOwn({ step: name, told: null })}
             >
@@ -137,8 +138,9 @@ export function OwnPage({ step, children }: { readonly step: Step; readonly chil
 /** Spine and heads of the door; the step brings its page and its table. */
 export function OwnShell({ children }: { readonly children: ReactNode }) {
   const say = useSay();
+  const folded = useStudio((s) => s.pageFolded);
   return (
-    <div className="studio bringing">
+    <div className={`studio bringing${folded ? " folded" : ""}`}>
       <a className="skip" href="#page">
         {say("skip.page")}
       </a>

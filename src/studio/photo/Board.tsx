@@ -21,6 +21,8 @@ type Props = {
   readonly onTap: (at: Point, reach: number) => void;
   readonly onPull?: (from: Point, to: Point) => void;
   readonly children: (fit: Fit) => ReactNode;
+  /** What lies over the board, beside the drawing. */
+  readonly aside?: ReactNode;
 };
 
 /** What is drawn over a picture at half its strength stands out in every ground. */
@@ -64,7 +66,7 @@ function BoardTools({ size }: { readonly size: Size }) {
     <div className="tableTools" role="toolbar" aria-label={studioSay("table.tools")}>
       <button
         type="button"
-        className="onlyNarrow"
+        className="onlyLeaves"
         aria-pressed={folded}
         onClick={() => put({ pageFolded: !folded })}
       >
@@ -97,7 +99,7 @@ const useBoardKeys =
 
 /** A picture to work on: it can be moved and zoomed, and tapped by hand or by the crosshair. */
 export function Board(props: Props) {
-  const { label, bitmap, box, isFaint, hint, onTap, onPull, children } = props;
+  const { label, bitmap, box, isFaint, hint, onTap, onPull, children, aside } = props;
   const place = useRef<HTMLElement>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const draw = useRef<SVGSVGElement>(null);
@@ -126,7 +128,7 @@ export function Board(props: Props) {
       data-region
       onKeyDown={useBoardKeys(size)}
     >
-      <canvas ref={canvas} />
+      <canvas ref={canvas} className="shownPicture" />
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset does not go round a drawing */}
       <svg ref={draw} role="group" aria-label={label} {...pointer}>
         {size.width > 0 ? (
@@ -137,6 +139,7 @@ export function Board(props: Props) {
         ) : null}
       </svg>
       <p className="boardHint">{hint}</p>
+      {aside}
       <BoardTools size={size} />
     </section>
   );

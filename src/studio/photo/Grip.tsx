@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from "react";
-import { minus, type Point, plus } from "../../geometry/point.ts";
+import { apart, minus, type Point, plus } from "../../geometry/point.ts";
 import { dropOwnGesture } from "../ownBlock/state.ts";
 import { arrowOf, type Steps } from "./arrows.ts";
 import { type Fit, fromPx, toPx } from "./fit.ts";
@@ -14,10 +14,15 @@ type Props = {
   readonly isHeld: boolean;
   readonly onHold: () => void;
   readonly onMove: (to: Point, gesture: string) => void;
+  /** Taken hold of and let go in one place, or Enter. */
+  readonly onTap?: () => void;
   /** Another key; true where it was taken. */
   readonly onKey?: (key: string) => boolean;
   readonly children: ReactNode;
 };
+
+/** Less than this, in px, is no drag. */
+const TREMBLE = 2;
 
 const spotOf = (event: PointerEvent<SVGGElement>): Point => {
   const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
@@ -26,21 +31,35 @@ const spotOf = (event: PointerEvent<SVGGElement>): Point => {
 
 /** Something on a picture to be taken hold of: dragged, or moved by the arrow keys. */
 export function Grip(props: Props) {
-  const { id, label, at, fit, steps, isHeld, onHold, onMove, onKey, children } = props;
-  const pull = useRef<{ readonly off: Point; readonly gesture: string } | null>(null);
+  const { id, label, at, fit, steps, isHeld, onHold, onMove, onTap, onKey, children } = props;
+  const pull = useRef<{ readonly off: Point; readonly gesture: string; moved: boolean } | null>(
+    null,
+  );
   const nudge = useRef("");
   const { x, y } = toPx(fit, at);
   const onPointerDown = (event: PointerEvent<SVGGElement>): void => {
     event.stopPropagation();
     event.currentTarget.setPointerCapture(event.pointerId);
-    pull.current = { off: minus(toPx(fit, at), spotOf(event)), gesture: newGesture(id) };
+    pull.current = {
+      off: minus(toPx(fit, at), spotOf(event)),
+      gesture: newGesture(id),
+      moved: false,
+    };
     event.currentTarget.focus();
     onHold();
   };
   const onPointerMove = (event: PointerEvent<SVGGElement>): void => {
     if (!pull.current) return;
     event.stopPropagation();
-    onMove(fromPx(fit, plus(spotOf(event), pull.current.off)), pull.current.gesture);
+    const to = plus(spotOf(event), pull.current.off);
+    // A hand that only taps trembles a little: nothing is moved by that.
+    if (!pull.current.moved && apart(to, toPx(fit, at)) < TREMBLE) return;
+    pull.current.moved = true;
+    onMove(fromPx(fit, to), pull.current.gesture);
+  };
+  const onPointerUp = (event: PointerEvent<SVGGElement>): void => {
+    if (pull.current && !pull.current.moved) onTap?.();
+    letGo(event);
   };
   const letGo = (event: PointerEvent<SVGGElement>): void => {
     event.stopPropagation();
@@ -49,6 +68,7 @@ export function Grip(props: Props) {
   const onKeyDown = (event: KeyboardEvent): void => {
     const by = arrowOf(event, steps);
     if (by) onMove(plus(at, by), nudge.current);
+    else if (event.key === "Enter" && onTap) onTap();
     else if (event.key === "Escape" && pull.current) {
       dropOwnGesture(pull.current.gesture);
       pull.current = null;
@@ -68,7 +88,7 @@ export function Grip(props: Props) {
       transform={`translate(${x} ${y})`}
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
-      onPointerUp={letGo}
+      onPointerUp={onPointerUp}
       onPointerCancel={letGo}
       onKeyDown={onKeyDown}
       onFocus={() => {

@@ -59,7 +59,7 @@ export function Magnifier({ photo, name, at }: Props) {
   return (
     <canvas
       ref={canvas}
-      className="magnifier"
+      className={x > photo.width / 2 ? "magnifier atLeft" : "magnifier"}
       width={SIDE}
       height={SIDE}
       role="img"

@@ -104,26 +104,24 @@ function Shown({ photo, bitmap }: { readonly photo: Photo; readonly bitmap: Imag
   const hint = useHint(photo);
   const inHand = photo.marks.find(({ name }) => held === `mark.${name}`);
   return (
-    <>
-      <Board
-        label={say("photo.board")}
-        bitmap={bitmap}
-        box={{ left: 0, top: 0, right: photo.width, bottom: photo.height }}
-        isFaint={false}
-        hint={hint}
-        onTap={tapPicture}
-      >
-        {(fit) => (
-          <>
-            <Straights photo={photo} fit={fit} />
-            {photo.marks.map((mark) => (
-              <MarkGrip key={mark.name} photo={photo} mark={mark} fit={fit} />
-            ))}
-          </>
-        )}
-      </Board>
-      {inHand ? <Magnifier photo={photo} name={inHand.name} at={inHand.at} /> : null}
-    </>
+    <Board
+      label={say("photo.board")}
+      bitmap={bitmap}
+      box={{ left: 0, top: 0, right: photo.width, bottom: photo.height }}
+      isFaint={false}
+      hint={hint}
+      onTap={tapPicture}
+      aside={inHand ? <Magnifier photo={photo} name={inHand.name} at={inHand.at} /> : null}
+    >
+      {(fit) => (
+        <>
+          <Straights photo={photo} fit={fit} />
+          {photo.marks.map((mark) => (
+            <MarkGrip key={mark.name} photo={photo} mark={mark} fit={fit} />
+          ))}
+        </>
+      )}
+    </Board>
   );
 }
 

@@ -5,6 +5,7 @@ import { BusyNote } from "./BusyNote.tsx";
 import { begin } from "./begin.ts";
 import { takeUp, useEye } from "./eye.ts";
 import { EyeFault } from "./FaultNote.tsx";
+import { LayingPicture } from "./LayingPicture.tsx";
 import { LensClause } from "./LensClause.tsx";
 import { MarkClauses } from "./MarkClauses.tsx";
 import { MarksBoard } from "./MarksBoard.tsx";
@@ -15,7 +16,7 @@ import { stopPictures } from "./photoClient.ts";
 import { usePhotoSay } from "./photoSay.ts";
 import { takePicture } from "./picking.ts";
 import { dropUnused } from "./pictureFiles.ts";
-import { usePiece, usePieceName } from "./piece.ts";
+import { usePiece } from "./piece.ts";
 import { usePlacing } from "./placing.ts";
 import { TraceBoard } from "./TraceBoard.tsx";
 import "../styles/photo.css";
@@ -96,18 +97,6 @@ function TraceStage() {
   );
 }
 
-function NoPicture() {
-  const say = usePhotoSay();
-  const name = usePieceName();
-  return (
-    <section className="table" aria-label={say("photo.board")} data-region>
-      <div className="emptyTable">
-        <p>{say("photo.empty", { piece: say(`photo.piece.${name}`) })}</p>
-      </div>
-    </section>
-  );
-}
-
 /** From pictures of the paper pieces to their outlines. */
 export function PhotoWay() {
   const hasPicture = usePiece().photos.length > 0;
@@ -127,7 +116,7 @@ export function PhotoWay() {
           <Keys />
         </div>
       </OwnPage>
-      {isTrace ? <TraceBoard /> : hasPicture ? <MarksBoard /> : <NoPicture />}
+      {isTrace ? <TraceBoard /> : hasPicture ? <MarksBoard /> : <LayingPicture />}
     </>
   );
 }

@@ -7,7 +7,7 @@ import { photoIn } from "./markActions.ts";
 import { usePhotoSay } from "./photoSay.ts";
 import type { Photo } from "./photoWork.ts";
 import { megapixels, takePicture } from "./picking.ts";
-import { usePiece } from "./piece.ts";
+import { usePiece, usePieceName } from "./piece.ts";
 
 /** The printed marks, before there is a picture to put them in. */
 function PrintMarks() {
@@ -48,6 +48,7 @@ function OnePicture({ photo, isOnly }: { readonly photo: Photo; readonly isOnly:
 export function PictureClause() {
   const say = usePhotoSay();
   const piece = usePiece();
+  const name = usePieceName();
   const shown = useEye((s) => photoIn(piece, s.photo));
   if (!shown) {
     return (
@@ -61,6 +62,7 @@ export function PictureClause() {
             />
           </div>
           <p className="note">{say("photo.chooseNote")}</p>
+          <p className="note">{say("photo.empty", { piece: say(`photo.piece.${name}`) })}</p>
         </div>
         <PrintMarks />
       </div>

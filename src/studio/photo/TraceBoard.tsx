@@ -35,6 +35,19 @@ type PointProps = {
   readonly fit: Fit;
 };
 
+const tap = (tool: Tool, at: Point, reach: number): void => {
+  const { pen } = pieceNow();
+  if (tool === "inside") look({ inside: forPiece(eye().inside, pieceName(), at) });
+  else if (tool === "mend") addPointNear(at, reach);
+  else if (pen.isClosed) return;
+  else if (isClosing(pen, at, reach)) {
+    const [first] = pen.points;
+    if (tool === "follow" && first) begin(followTo(first.at, true));
+    else closeLine();
+  } else if (tool === "follow") begin(followTo(at, false));
+  else drawPoint(at, null, newGesture("draw"));
+};
+
 const SIDES = ["before", "after"] as const;
 
 function Handles({ point, i, fit }: PointProps) {
@@ -71,6 +84,8 @@ function PointGrip({ pen, point, i, fit }: PointProps) {
   const p = usePrint();
   const id = `point.${i}`;
   const isHeld = useEye((s) => s.held === id || Boolean(s.held?.startsWith(`${id}.`)));
+  const tool = useEye((s) => s.tool);
+  const closes = i === 0 && (tool === "draw" || tool === "follow") && isClosing(pen, point.at, 1);
   const kind = say(point.isCorner ? "photo.kind.corner" : "photo.kind.smooth");
   const label = say("photo.point", {
     n: i + 1,
@@ -91,6 +106,7 @@ function PointGrip({ pen, point, i, fit }: PointProps) {
         onHold={() => look({ held: id })}
         onMove={(to, gesture) => movePoint(i, to, gesture)}
         onKey={(key) => pointKey(i, key)}
+        {...(closes ? { onTap: () => tap(tool, point.at, 1) } : {})}
       >
         {point.isCorner ? (
           <rect className="penCorner" x="-5" y="-5" width="10" height="10" />
@@ -115,19 +131,6 @@ function Line({ pen, fit }: { readonly pen: PenLine; readonly fit: Fit }) {
     </g>
   );
 }
-
-const tap = (tool: Tool, at: Point, reach: number): void => {
-  const { pen } = pieceNow();
-  if (tool === "inside") look({ inside: forPiece(eye().inside, pieceName(), at) });
-  else if (tool === "mend") addPointNear(at, reach);
-  else if (pen.isClosed) return;
-  else if (isClosing(pen, at, reach)) {
-    const [first] = pen.points;
-    if (tool === "follow" && first) begin(followTo(first.at, true));
-    else closeLine();
-  } else if (tool === "follow") begin(followTo(at, false));
-  else drawPoint(at, null, newGesture("draw"));
-};
 
 function Inside({ table, fit }: { readonly table: Table; readonly fit: Fit }) {
   const { x, y } = toPx(fit, insideOf(table));

@@ -28,21 +28,29 @@ const gone = faulty(
   "Begin it again when you like.",
 );
 
-/** Ends all work on pictures at once; the next job begins with a new worker. */
-export const stopPictures = (): void => {
+const failed = faulty(
+  "picture",
+  "failed",
+  "The picture could not be worked on: there is too little memory for it.",
+  "Close other pages, or save the picture at half its width and height, and try again.",
+);
+
+const endWith = (told: Told<never>): void => {
   worker?.terminate();
   worker = null;
   const left = [...waiting.values()];
   waiting.clear();
-  for (const { answer } of left) answer(gone);
+  for (const { answer } of left) answer(told);
 };
+
+/** Ends all work on pictures at once; the next job begins with a new worker. */
+export const stopPictures = (): void => endWith(gone);
 
 const started = (): Worker => {
   if (worker) return worker;
   worker = new Worker(new URL("./photoWorker.ts", import.meta.url), { type: "module" });
   worker.onmessage = onReply;
-  // Out of memory, most likely: what waits is told, and the next job begins anew.
-  worker.onerror = stopPictures;
+  worker.onerror = () => endWith(failed);
   return worker;
 };
 

@@ -64,7 +64,8 @@ const askedOf = (piece: PhotoPiece, photo: Photo, edges: readonly StraightEdge[]
     edges,
     terms: piece.bends ? (tells ? 2 : 1) : 0,
     piece: [],
-    isClockwise: photo.marks.every(isByHand),
+    // Later pictures show other marks of the same table: those are held to the first by what they share.
+    isClockwise: photo === piece.photos[0] && photo.marks.every(isByHand),
   };
 };
 

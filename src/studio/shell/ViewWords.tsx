@@ -1,7 +1,6 @@
 import { Fragment } from "react";
 import { loadLanguage } from "../prefs/language.ts";
 import { put, type Theme, useStudio } from "../state/store.ts";
-import { setScreen, showTrueSize, useIsTrueSize } from "../state/trueSize.ts";
 import { fitTable } from "../state/viewing.ts";
 import { UNITS } from "../units/unit.ts";
 import { useSay } from "../words/say.ts";
@@ -45,28 +44,20 @@ function UnitWord() {
   );
 }
 
-const FITS: Readonly<Record<string, () => void>> = {
-  fitted: fitTable,
-  true: showTrueSize,
-  set: setScreen,
-};
-
 function FitWord() {
   const say = useSay();
-  const zoom = useStudio((s) => s.view?.zoom ?? null);
-  const isTrue = useIsTrueSize(zoom);
-  const isFree = zoom !== null && !isTrue;
+  const moved = useStudio((s) => s.view !== null);
   return (
     <HeadWord
       label={say("view.fit")}
-      value={isTrue ? "true" : isFree ? "free" : "fitted"}
+      value={moved ? "free" : "fitted"}
       options={[
         ["fitted", say("view.fitted")],
-        ["true", say("view.true")],
-        ["set", say("view.set")],
-        ...(isFree ? [["free", say("view.free")] as const] : []),
+        ...(moved ? [["free", say("view.free")] as const] : []),
       ]}
-      choose={(value) => FITS[value]?.()}
+      choose={(value) => {
+        if (value === "fitted") fitTable();
+      }}
     />
   );
 }

@@ -142,7 +142,7 @@ export const photo: Readonly<Record<keyof typeof en, string>> = {
     "{what}: {typed} wird nicht angenommen. Es müssen {least} bis {most} sein. Noch einmal messen.",
   "photo.board": "Bild",
   "photo.table": "Tisch von oben",
-  "photo.empty": "Noch kein Bild: {piece}.",
+  "photo.empty": "Noch kein Bild: {piece}. So zwischen die Marken legen.",
   "photo.closer": "Näher",
   "photo.further": "Weiter weg",
   "photo.fitTable": "Einpassen",

@@ -76,6 +76,13 @@ export const PHOTO_SENTENCES: readonly Rule[] = [
     "Close other pages, or save the picture at half its width and height, and try again\\.",
     "Andere Seiten schließen oder das Bild mit halber Breite und Höhe speichern und noch einmal versuchen.",
   ],
+  ["The file is not a JPEG picture\\.", "Die Datei ist kein JPEG-Bild."],
+  ["Choose a JPEG or PNG picture\\.", "Ein JPEG- oder PNG-Bild wählen."],
+  [
+    "The work on the picture was stopped; nothing was changed\\.",
+    "Die Arbeit am Bild wurde angehalten; nichts wurde geändert.",
+  ],
+  ["Begin it again when you like\\.", "Jederzeit noch einmal beginnen."],
   // what it shows
   [
     "The picture is all (.+?): its greys span (\\d+) of 255\\.",

@@ -136,7 +136,7 @@ export const photo = {
   "photo.refused": "{what}: {typed} is refused. It must be {least} to {most}. Measure it again.",
   "photo.board": "Picture",
   "photo.table": "Table from above",
-  "photo.empty": "No picture of the {piece} yet.",
+  "photo.empty": "No picture of the {piece} yet. Lay it among the marks like this.",
   "photo.closer": "Closer",
   "photo.further": "Further",
   "photo.fitTable": "Fit",

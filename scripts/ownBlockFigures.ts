@@ -98,6 +98,10 @@ ${rows.map(tableRow).join("\n")}
 The promise is 1.0 mm at the 95th percentile and 0.5 % of length for paper that lies flat; waves are for the record.
 \`tests/reference/trace/photo.test.ts\` holds it on four pictures at every run. Limits: the lens is told from straight edges
 (those of the sheet the piece is drawn on), so the pieces that are cut out are photographed with a straight lens; pictures
-of real paper, cameras and tables have not been tried.
+of real paper on real tables have not been tried.
+
+A real camera: on two pictures of a printed chessboard that are not ours (\`tests/reference/trace/data/SOURCE.md\`) the
+54 corners lie on their grid of 25 mm within 0.5 mm, of 0.7 mm to a pixel, from four corners alone once the lens that was
+published with them is taken away; with the lens told from the board's own lines by the tool itself within 0.7 mm.
 `,
 );

@@ -11,7 +11,7 @@ import { type Printed, printedSheets } from "./printed.ts";
 import type { Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
 import { windowOf } from "./tiles.ts";
-import type { Word } from "./word.ts";
+import { boxOf, type Word } from "./word.ts";
 
 /** How true the points are by which words are kept clear of lines. */
 const WITHIN: Mm = 0.2;
@@ -33,6 +33,8 @@ export type LayoutDrawing = {
   readonly ink: Ink;
   /** The test square of each sheet, in the order of its pages. */
   readonly squares: readonly Box[];
+  /** Round every word on the pieces, piece by piece. */
+  readonly wordBoxes: readonly Box[];
 };
 
 const strokesOf = (piece: Piece, sheets: Sheets): readonly Stroke[] => {
@@ -69,6 +71,7 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
   return {
     ink,
     squares,
+    wordBoxes: words.flatMap((ofPiece) => ofPiece.map(boxOf)),
     pieces: pieces.map((piece, i) => ({
       piece: piece.name,
       strokes: [...(lines[i] ?? []), ...(leaders[i] ?? [])],

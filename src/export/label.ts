@@ -126,34 +126,45 @@ type Search = {
   readonly clear: Mm;
   /** Whether a clear box is in the right place. */
   readonly isRight: (box: Box) => boolean;
-  /** It may lie across a joint. */
-  readonly mayJoin: boolean;
+};
+
+/** Where a label may stand, and whether one sheet shows all of it. */
+type Found = { readonly box: Box; readonly isWhole: boolean };
+
+/** Rows of places, the nearest to `middle` first: a near place found soon rules most others out. */
+const rowsFrom = ({ field, height }: Search, middle: Mm): readonly Mm[] => {
+  const count = Math.max(0, Math.floor((field.bottom - height - field.top) / STRIDE) + 1);
+  const away = (top: Mm): Mm => Math.abs(top + height / 2 - middle);
+  return Array.from({ length: count }, (_, row) => field.top + row * STRIDE).sort(
+    (a, b) => away(a) - away(b) || a - b,
+  );
 };
 
 /** The cheapest clear place: near the middle of the piece, and whole on one sheet if it can be. */
-const bestPlace = (search: Search, room: LabelRoom): Box | null => {
-  const { field, width, height, clear, isRight, mayJoin } = search;
+const bestPlace = (search: Search, room: LabelRoom): Found | null => {
+  const { field, width, height, clear, isRight } = search;
   const { x, y } = middleOf(boxRound(room.outline));
   const inner = room.windows.map((window) => grown(window, -room.overlap));
-  let best: Box | null = null;
+  let best: Found | null = null;
   let least = Infinity;
-  for (let top = field.top; top + height <= field.bottom; top += STRIDE) {
+  for (const top of rowsFrom(search, y)) {
     const dy = top + height / 2 - y;
+    if (Math.abs(dy) >= least) break;
+    const bottom = top + height;
     for (let left = field.left; left + width <= field.right; left += STRIDE) {
       const dx = left + width / 2 - x;
       const away = Math.sqrt(dx * dx + dy * dy);
       if (away >= least) continue;
       const right = left + width;
-      const bottom = top + height;
       // A box is made only where it is clear: most places are not.
       if (inkBetween(room.ink, left - clear, top - clear, right + clear, bottom + clear) > 0)
         continue;
       const box = { left, top, right, bottom };
       const isWhole = inner.some((window) => isWithin(box, window));
       const cost = isWhole ? away : away + ACROSS_A_JOINT;
-      if ((!isWhole && !mayJoin) || cost >= least || !isApart(box, clear, room) || !isRight(box))
-        continue;
-      [best, least] = [box, cost];
+      if (cost >= least || !isApart(box, clear, room) || !isRight(box)) continue;
+      best = { box, isWhole };
+      least = cost;
     }
   }
   return best;
@@ -164,25 +175,23 @@ const labelAt = (block: TextBlock, box: Box, turn: 0 | 90, beside: boolean): Lab
   return { words: wordsAt(block, corner, turn), box, beside };
 };
 
-/** Inside the piece, in the first setting that fits. */
-const labelInside = (
-  piece: Piece,
-  subject: SheetSubject,
-  room: LabelRoom,
-  mayJoin: boolean,
-): Label | null => {
+/** Inside the piece, in the first setting that fits on one sheet; else in the first that fits. */
+const labelInside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null => {
   const field = boxRound(room.outline);
   const isRight = (box: Box): boolean =>
     isPrinted(box, room.windows) && isInside(room.outline, middleOf(box));
+  let joined: Label | null = null;
   for (const setting of SETTINGS) {
     const block = labelBlock(piece, subject, setting);
     const across = setting.turn === 0;
     const [width, height] = across ? [block.width, block.height] : [block.height, block.width];
-    const clear = clearOf(setting);
-    const box = bestPlace({ field, width, height, clear, isRight, mayJoin }, room);
-    if (box) return labelAt(block, box, setting.turn, false);
+    const found = bestPlace({ field, width, height, clear: clearOf(setting), isRight }, room);
+    if (found === null) continue;
+    const label = labelAt(block, found.box, setting.turn, false);
+    if (found.isWhole) return label;
+    joined ??= label;
   }
-  return null;
+  return joined;
 };
 
 /** Outside every piece, as near to its own as there is room. */
@@ -193,9 +202,8 @@ const labelBeside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Labe
     !room.outlines.some((outline) => isInside(outline, middleOf(box)));
   const block = labelBlock(piece, subject, BESIDE);
   const { width, height } = block;
-  const clear = CLEAR;
-  const box = bestPlace({ field, width, height, clear, isRight, mayJoin: true }, room);
-  return box ? labelAt(block, box, 0, true) : null;
+  const found = bestPlace({ field, width, height, clear: CLEAR, isRight }, room);
+  return found && labelAt(block, found.box, 0, true);
 };
 
 /**
@@ -203,6 +211,4 @@ const labelBeside = (piece: Piece, subject: SheetSubject, room: LabelRoom): Labe
  * sheet, or inside over a joint, or beside the piece; null: nowhere is room.
  */
 export const pieceLabel = (piece: Piece, subject: SheetSubject, room: LabelRoom): Label | null =>
-  labelInside(piece, subject, room, false) ??
-  labelInside(piece, subject, room, true) ??
-  labelBeside(piece, subject, room);
+  labelInside(piece, subject, room) ?? labelBeside(piece, subject, room);

@@ -1,6 +1,6 @@
 import { type Box, boundsOf } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
-import { drawLayout, type PieceDrawing } from "./drawing.ts";
+import { drawLayout, type LayoutDrawing, type PieceDrawing } from "./drawing.ts";
 import { type FrontScene, frontPage } from "./frontPage.ts";
 import { frontSize } from "./frontSize.ts";
 import { cornerMarks, jointIn } from "./joints.ts";
@@ -13,7 +13,7 @@ import type { SheetPage, Sheets } from "./sheets.ts";
 import type { SheetSubject } from "./subject.ts";
 import { type Grid, windowOf } from "./tiles.ts";
 import { isWhole, wantedPages } from "./wanted.ts";
-import { boxOf, grown, meets } from "./word.ts";
+import { grown, meets } from "./word.ts";
 
 export type PdfOptions = {
   /** The print font, read by the caller: by fetch in the studio, from disk on the command line. */
@@ -43,7 +43,7 @@ const scaleOps = (grid: Grid, pdf: PdfFile): string => {
     .join("\n");
 };
 
-/** A piece's lines, written once: how far they reach, and the operator that draws them. */
+/** What several sheets may show, written once: how far it reaches, and the operators that draw it. */
 type Form = { readonly box: Box; readonly ops: string };
 
 type Printed = {
@@ -52,16 +52,13 @@ type Printed = {
   readonly grid: Grid;
   /** Of each piece. */
   readonly forms: readonly Form[];
+  /** Of each word on a piece. */
+  readonly words: readonly Form[];
   readonly scales: string;
 };
 
-const shownOps = ({ scene, pdf, forms }: Printed, window: Box): readonly string[] => [
-  ...forms.filter(({ box }) => meets(box, window)).map(({ ops }) => ops),
-  ...scene.drawing.pieces
-    .flatMap(({ words }) => words)
-    .filter((word) => meets(grown(boxOf(word), PEN), window))
-    .map((word) => wordOps(word, pdf.encode)),
-];
+const shownOps = ({ forms, words }: Printed, window: Box): readonly string[] =>
+  [...forms, ...words].filter(({ box }) => meets(box, window)).map(({ ops }) => ops);
 
 /** What a sheet shows, as large as the page must have it for this printer. */
 const drawnOps = ({ drawnX, drawnY }: Grid, ops: string): string =>
@@ -101,6 +98,14 @@ const formOf = (pdf: PdfFile, piece: PieceDrawing): Form => {
   return { box, ops: pdf.addForm(box, strokeOps(piece.strokes)) };
 };
 
+const wordForms = (pdf: PdfFile, { pieces, wordBoxes }: LayoutDrawing): readonly Form[] => {
+  const words = pieces.flatMap((piece) => piece.words);
+  return wordBoxes.flatMap((box, i) => {
+    const word = words[i];
+    return word ? [{ box: grown(box, PEN), ops: wordOps(word, pdf.encode) }] : [];
+  });
+};
+
 /** A pattern as a PDF at true scale: title, page map, and a page for each sheet that has a line. */
 export const toPdf = async (
   subject: SheetSubject,
@@ -113,10 +118,11 @@ export const toPdf = async (
   const front = frontSize(sheets);
   const { width, height } = isWhole(sheets) ? front : sheets;
   const title = `Ribwright pattern, ${subject.body.id}`;
-  const pdf = await openPdf({ font: options.font, title, date, width, height });
+  const pdf = await openPdf({ font: options.font, title, date, width, height, unpacked: true });
   const { grid } = sheets;
   const forms = drawing.pieces.map((piece) => formOf(pdf, piece));
-  const printed: Printed = { scene, pdf, grid, forms, scales: scaleOps(grid, pdf) };
+  const words = wordForms(pdf, drawing);
+  const printed: Printed = { scene, pdf, grid, forms, words, scales: scaleOps(grid, pdf) };
   const marks = cornerMarks(sheets);
   for (const art of isWhole(sheets) ? [frontPage(scene), mapPage(scene)] : []) {
     pdf.addPage(width, height, drawnOps(front.grid, artOps(art, pdf.encode)));

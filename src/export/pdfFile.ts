@@ -54,6 +54,8 @@ export type PdfStart = {
   /** The size of the first page. */
   readonly width: Mm;
   readonly height: Mm;
+  /** Everything is written as it is: three times as large a file, and a quarter sooner. */
+  readonly unpacked?: true;
 };
 
 const FONT_FILE = "NotoSans.ttf";
@@ -76,7 +78,7 @@ const openDocument = async (start: PdfStart): Promise<jsPDF> => {
     unit: "pt",
     format: sizeOf(start.width, start.height),
     orientation: lieOf(start.width, start.height),
-    compress: true,
+    compress: start.unpacked !== true,
     putOnlyUsedFonts: true,
     floatPrecision: 4,
   });

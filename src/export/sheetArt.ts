@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
-import { clearest, coverOf, type Taken } from "./clearPlace.ts";
+import { clearest, coverOf, type Place, type Taken } from "./clearPlace.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { type CornerMark, jointIn, type Neighbours, neighboursOf } from "./joints.ts";
@@ -170,20 +170,22 @@ const nameArt = (scene: SheetScene, taken: Taken): PageArt => {
   const name = sheetName(row, column);
   const aside = widthOf(name, NAME) + 2.5;
   const window = windowOfScene(scene);
-  const found = NAME_WIDTHS.flatMap((wide) => {
+  const { overlap } = scene.sheets.grid;
+  // Clear of lines before all; then near the top, where one looks for it.
+  let best: (Place & { readonly block: TextBlock }) | null = null;
+  for (const wide of NAME_WIDTHS) {
     const block = nameBlock(scene, wide);
     const height = Math.max(block.height, NAME);
-    const place = clearest(taken, {
-      window,
-      overlap: scene.sheets.grid.overlap,
-      width: aside + block.width,
-      height,
-      from: "upper left",
-    });
-    return place ? [{ ...place, block }] : [];
-  });
-  // Clear of lines before all; then near the top, where one looks for it.
-  const [best] = found.sort((a, b) => a.cover - b.cover || a.box.top - b.box.top);
+    const width = aside + block.width;
+    const place = clearest(taken, { window, overlap, width, height, from: "upper left" });
+    if (place === null) continue;
+    const isBetter =
+      best === null ||
+      place.cover < best.cover ||
+      (place.cover === best.cover && place.box.top < best.box.top);
+    if (isBetter) best = { ...place, block };
+    if (best?.cover === 0 && best.box.top === window.top + overlap) break;
+  }
   if (!best) return NO_ART;
   const { box, block } = best;
   const foot = { x: box.left, y: box.top + NAME * 0.86 };
@@ -211,8 +213,7 @@ const squareArt = ({ drawing, sheets, page }: SheetScene): PageArt => {
 export const sheetArt = (scene: SheetScene): PageArt => {
   const { drawing, marks } = scene;
   const window = windowOfScene(scene);
-  const words = drawing.pieces.flatMap((piece) => piece.words.map(boxOf));
-  const boxes = [...words, ...drawing.squares].filter((box) => meets(box, window));
+  const boxes = [...drawing.wordBoxes, ...drawing.squares].filter((box) => meets(box, window));
   const taken: Taken = { ink: drawing.ink, boxes };
   const corners = marks.filter(({ at: { x, y } }) =>
     meets({ left: x, top: y, right: x, bottom: y }, window),

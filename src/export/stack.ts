@@ -10,15 +10,13 @@ export const space =
   (height: Mm): Part =>
   (_, top) => ({ art: NO_ART, bottom: top + height });
 
-const linesPart =
-  (lines: readonly TextLine[]): Part =>
-  (left, top) => {
-    const block = blockOf(lines);
-    return {
-      art: { shapes: [], words: wordsAt(block, { x: left, y: top }) },
-      bottom: top + block.height,
-    };
-  };
+const linesPart = (lines: readonly TextLine[]): Part => {
+  const block = blockOf(lines);
+  return (left, top) => ({
+    art: { shapes: [], words: wordsAt(block, { x: left, y: top }) },
+    bottom: top + block.height,
+  });
+};
 
 /** A run of text, broken to a width. */
 export const paragraph = (text: string, size: Mm, width: Mm): Part =>

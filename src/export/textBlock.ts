@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { ASCENT, DESCENT } from "./data/letterWidths.ts";
-import { type Word, widthOf } from "./word.ts";
+import { thousandthsOf, type Word, widthOf } from "./word.ts";
 
 /** A line of a block of text. */
 export type TextLine = { readonly text: string; readonly size: Mm; readonly strong: boolean };
@@ -34,16 +34,27 @@ const parted = (word: string, size: Mm, width: Mm): readonly string[] => {
   return [...parts, part];
 };
 
+const SPACE = thousandthsOf(" ");
+
 /** Breaks a text so that no line is wider than `width`: between words, within one only if need be. */
 export const wrapped = (text: string, size: Mm, width: Mm): readonly string[] => {
   const lines: string[] = [];
   let line = "";
+  let long = 0;
   for (const word of text.split(" ").flatMap((whole) => parted(whole, size, width))) {
-    const longer = line === "" ? word : `${line} ${word}`;
-    if (line !== "" && widthOf(longer, size) > width) {
+    const more = thousandthsOf(word);
+    const longer = long + SPACE + more;
+    if (line === "") {
+      line = word;
+      long = more;
+    } else if ((longer * size) / 1000 > width) {
       lines.push(line);
       line = word;
-    } else line = longer;
+      long = more;
+    } else {
+      line += ` ${word}`;
+      long = longer;
+    }
   }
   return line === "" ? lines : [...lines, line];
 };

@@ -15,16 +15,7 @@ export type Word = {
   readonly strong: boolean;
 };
 
-/** Accents are laid over their letter and take no room of their own. */
-const plainLetters = (text: string): string => text.normalize("NFD").replace(/\p{M}/gu, "");
-
-const LAST_PLAIN = 126;
-const isPlain = (text: string): boolean => {
-  for (let i = 0; i < text.length; i++) if (text.charCodeAt(i) > LAST_PLAIN) return false;
-  return true;
-};
-
-const letterWidth = (code: number): number => {
+const widthOfCode = (code: number): number => {
   for (const { first, widths } of LETTER_WIDTHS) {
     const width = widths[code - first];
     if (width !== undefined) return width;
@@ -32,14 +23,45 @@ const letterWidth = (code: number): number => {
   return OTHER_WIDTH;
 };
 
-/** How wide a text is set: right for plain letters, near it for others. */
-export const widthOf = (text: string, size: Mm): Mm => {
-  let thousandths = 0;
-  for (const letter of isPlain(text) ? text : plainLetters(text)) {
-    thousandths += letterWidth(letter.codePointAt(0) ?? 0);
+/** Widths of the letters up to the last that has no accent. */
+const LAST_PLAIN = 126;
+const PLAIN: readonly number[] = Array.from({ length: LAST_PLAIN + 1 }, (_, code) =>
+  widthOfCode(code),
+);
+
+/** Letters with accents and signs, as they come up: accents take no room of their own. */
+const OTHERS = new Map<string, number>();
+
+const otherWidth = (letter: string): number => {
+  const known = OTHERS.get(letter);
+  if (known !== undefined) return known;
+  let width = 0;
+  for (const part of letter.normalize("NFD").replace(/\p{M}/gu, "")) {
+    width += widthOfCode(part.codePointAt(0) ?? 0);
   }
-  return (thousandths * size) / 1000;
+  OTHERS.set(letter, width);
+  return width;
 };
+
+const widthFrom = (text: string, from: number): number => {
+  let thousandths = 0;
+  for (const letter of text.slice(from)) thousandths += otherWidth(letter);
+  return thousandths;
+};
+
+/** How wide a text is set, in thousandths of the letters' size, a whole number. */
+export const thousandthsOf = (text: string): number => {
+  let thousandths = 0;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code > LAST_PLAIN) return thousandths + widthFrom(text, i);
+    thousandths += PLAIN[code] ?? 0;
+  }
+  return thousandths;
+};
+
+/** How wide a text is set: right for plain letters, near it for others. */
+export const widthOf = (text: string, size: Mm): Mm => (thousandthsOf(text) * size) / 1000;
 
 /** The upright rectangle that a word takes up; `turn` is 0, 90 or -90. */
 export const boxOf = ({ text, x, y, size, turn, from }: Word): Box => {

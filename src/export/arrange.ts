@@ -144,10 +144,13 @@ const setDown = (table: Table, ways: Ways, bench: Bench): boolean => {
     for (const at of places(shape, table, bench)) {
       const [toRight, toBottom] = [at.x + shape.width, at.y + shape.height];
       if (toRight > right || toBottom > bottom) continue;
-      const cost = costOf(table, at, bench, least);
-      if (cost < least || (cost === least && toRight + toBottom < nearest)) {
-        [best, least, nearest] = [at, cost, toRight + toBottom];
-      }
+      // Costs are whole numbers: a place further off must be cheaper by one at the least.
+      const most = toRight + toBottom < nearest ? least : least - 1;
+      const cost = costOf(table, at, bench, most);
+      if (cost > most) continue;
+      best = at;
+      least = cost;
+      nearest = toRight + toBottom;
     }
   }
   if (!best) return false;

@@ -8,6 +8,7 @@ import {
   handoutWanted,
 } from "./homeCommands.ts";
 import { MARKERS_OPTIONS, type MarkersCommand, markersWanted } from "./markers.ts";
+import { NEST_OPTIONS, type NestCommand, nestWanted } from "./nestCommand.ts";
 import { PRINT_OPTIONS, type PrintWanted, printWanted } from "./printOptions.ts";
 import { COMMANDS, type CommandName } from "./usage.ts";
 
@@ -35,6 +36,7 @@ export type Command =
   | GuideCommand
   | HandoutCommand
   | MarkersCommand
+  | NestCommand
   | { readonly command: "help"; readonly of: CommandName | null }
   | { readonly command: "version" }
   /** Not a command that there is: one sentence, and of which command to show the usage. */
@@ -66,6 +68,7 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
   guide: { ...HOME_OPTIONS.guide, ...HELP },
   handout: { ...HOME_OPTIONS.handout, ...HELP },
   markers: { ...MARKERS_OPTIONS, ...HELP },
+  nest: { ...NEST_OPTIONS, ...HELP },
 };
 
 /** The words of a command line, sorted: options by name, and what stands by itself. */
@@ -160,8 +163,9 @@ const withoutCommand = (words: readonly string[]): Command => {
   return { command: "wrong", sentence: `${first} is not a command.${hint}`, of: null };
 };
 
-const homeWanted = (name: "guide" | "handout" | "markers", options: Sorted["options"]) => {
+const homeWanted = (name: "guide" | "handout" | "markers" | "nest", options: Sorted["options"]) => {
   if (name === "markers") return markersWanted(options);
+  if (name === "nest") return nestWanted(options, isDate);
   return name === "guide" ? guideWanted(options, isDate) : handoutWanted(options, isDate);
 };
 

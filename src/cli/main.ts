@@ -7,6 +7,7 @@ import { draft } from "./draft.ts";
 import { DONE, type ExitStatus, FAILED, REFUSED } from "./exitStatus.ts";
 import { guide, handout } from "./homePrint.ts";
 import { markers } from "./markersFile.ts";
+import { nest } from "./nestFile.ts";
 import { serveAsThread } from "./pool.ts";
 import type { Voice } from "./progress.ts";
 import { usageOf } from "./usage.ts";
@@ -24,6 +25,8 @@ const run = async (words: readonly string[], voice: Voice): Promise<ExitStatus> 
       return guide(command, voice);
     case "handout":
       return handout(command, voice);
+    case "nest":
+      return nest(command, voice);
     case "markers":
       return markers(command, voice);
     case "version":

@@ -1,7 +1,8 @@
+import { MOST_NESTED } from "../export/data/layerStyles.ts";
 import { PAPER_NAMES } from "../export/data/paper.ts";
 import { FEWEST_MARKS, MOST_MARKS } from "../export/markerPages.ts";
 
-export const COMMANDS = ["draft", "batch", "check", "guide", "handout", "markers"] as const;
+export const COMMANDS = ["draft", "batch", "check", "guide", "handout", "markers", "nest"] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 const NAMES = PAPER_NAMES.join(", ");
@@ -35,6 +36,11 @@ const SYNOPSIS: Readonly<Record<CommandName, string>> = {
   handout: `npm run -s ribwright -- handout --body BODY.json --out DIR [--no-answers]
     npm run -s ribwright -- handout --class CLASS.csv --out DIR
     [--choices CHOICES.json] [--paper a4|letter] [--language en|de] [--date YYYY-MM-DD]`,
+  nest: `npm run -s ribwright -- nest --sizes W80,W90,W100 --out DIR
+    npm run -s ribwright -- nest --bodies BODIES.csv --out DIR
+    [--choices CHOICES.json] [--paper NAME] [--only A1,A2] [--date YYYY-MM-DD]
+    [--turn portrait|landscape|fewest] [--margins MM] [--join overlap|butt] [--overlap MM]
+    [--square-along MM] [--square-across MM]`,
   markers: `npm run -s ribwright -- markers --out MARKS.pdf [--marks ${FEWEST_MARKS} to ${MOST_MARKS}]
     [--paper a4|letter] [--language en|de]`,
 };
@@ -85,6 +91,18 @@ sheet of its own. A pupil that is refused does not stop the others.
   --class FILE    in place of a body: CSV as for batch, 40 pupils at most
   --no-answers    without the answers on the last pages
 ${HOME_DETAILS}`,
+  nest: `Writes DIR/nested.pdf: several sizes or bodies one over the other, ${MOST_NESTED} at most, each in a layer
+that a PDF reader switches on and off, and with a kind of line of its own.
+
+  --sizes NAMES   standard sizes, with commas between: W80,W90-tall,M100
+  --bodies FILE   in place of sizes: CSV as for batch
+  --choices FILE  fit, alterations, cloth, bands, allowances; everything has a default
+${PRINT_DETAILS}
+  --only SHEETS   these sheets alone, by their names on the page map: A1,A2,C3
+  --date DATE     printed on the first page, such as 2026-03-14; without it no date is printed
+  --out DIR       where the file goes; made if it is not there
+
+${PAPERS_LIST}`,
   markers: `Writes the marks that are laid round a paper block when it is photographed, at true scale, one a
 page, with how to lay and measure them.
 

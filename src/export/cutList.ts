@@ -55,7 +55,8 @@ const rowOf = (
 ): readonly string[] => {
   const { title, cloth } = PIECE_TITLES[piece.name];
   const band = bandOf(piece, subject.garment);
-  const size = band ? asSize(band.cutLength, band.cutHeight) : "as drawn";
+  const size =
+    band && subject.body.among === undefined ? asSize(band.cutLength, band.cutHeight) : "as drawn";
   const names = sheetsOf(piece, sheets, drawing);
   const room = width * (1 - (STARTS[STARTS.length - 1] ?? 0));
   return [title, howMany(piece), cloth, grainOf(piece), size, namesIn(names, room)];

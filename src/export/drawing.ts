@@ -49,6 +49,19 @@ const strokesOf = (piece: Piece, sheets: Sheets): readonly Stroke[] => {
 export const windowsOf = ({ grid, pages }: Sheets): readonly Box[] =>
   pages.map(({ row, column }) => windowOf(grid, row, column));
 
+/** Round all that is cut along or laid on the fold. */
+const boxRound = (strokes: readonly Stroke[]): Box => {
+  const boxes = strokes
+    .filter(({ kind }) => kind === "cut" || kind === "fold")
+    .map(({ path }) => boundsOf(path));
+  return {
+    left: Math.min(...boxes.map(({ left }) => left)),
+    top: Math.min(...boxes.map(({ top }) => top)),
+    right: Math.max(...boxes.map(({ right }) => right)),
+    bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
+  };
+};
+
 /** The sheets on which a piece has lines; its bracket only explains one. */
 const sheetsUnder = (strokes: readonly Stroke[], { grid }: Sheets): Printed =>
   printedSheets(
@@ -58,10 +71,17 @@ const sheetsUnder = (strokes: readonly Stroke[], { grid }: Sheets): Printed =>
     grid,
   );
 
-/** Draws every piece of a subject where the sheets have it. */
-const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
+/**
+ * Draws every piece of a subject where the sheets have it, among other lines of the same piece where
+ * several sizes lie one over the other.
+ */
+export const drawAmong = (
+  subject: SheetSubject,
+  sheets: Sheets,
+  others: (piece: Piece) => readonly Stroke[],
+): LayoutDrawing => {
   const { pieces } = subject.garment;
-  const lines = pieces.map((piece) => strokesOf(piece, sheets));
+  const lines = pieces.map((piece) => [...strokesOf(piece, sheets), ...others(piece)]);
   const windows = windowsOf(sheets);
   const width = Math.max(...windows.map(({ right }) => right));
   const height = Math.max(...windows.map(({ bottom }) => bottom));
@@ -76,7 +96,7 @@ const draw = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
       piece: piece.name,
       strokes: [...(lines[i] ?? []), ...(leaders[i] ?? [])],
       words: words[i] ?? [],
-      box: boundsOf(placedPath(placementOf(sheets, piece.name), piece.cutLine)),
+      box: boxRound(lines[i] ?? []),
       isOn: sheetsUnder(lines[i] ?? [], sheets),
     })),
   };
@@ -91,7 +111,7 @@ const drawn = new WeakMap<Sheets, Drawn>();
 export const drawLayout = (subject: SheetSubject, sheets: Sheets): LayoutDrawing => {
   const known = drawn.get(sheets);
   if (known?.subject === subject) return known.drawing;
-  const drawing = draw(subject, sheets);
+  const drawing = drawAmong(subject, sheets, () => []);
   drawn.set(sheets, { subject, drawing });
   return drawing;
 };

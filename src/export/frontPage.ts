@@ -1,8 +1,9 @@
 import { asMm } from "../drafting/words.ts";
 import type { Mm } from "../geometry/units.ts";
 import { attendList, stopList } from "./checkList.ts";
+import { clothList } from "./clothList.ts";
 import { cutList } from "./cutList.ts";
-import { CAUTIONS, SCALE_WORDS, TURNING_WORDS } from "./data/frontWords.ts";
+import { CAUTIONS, TURNING_WORDS } from "./data/frontWords.ts";
 import { FRONT_PAGES } from "./data/paper.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { frontSize, insideMargins } from "./frontSize.ts";
@@ -10,6 +11,8 @@ import { lineKey } from "./lineKey.ts";
 import { joinArt, type PageArt } from "./pageArt.ts";
 import { paperOf } from "./paperSize.ts";
 import { bodyName } from "./pieceFacts.ts";
+import type { PrintChoices } from "./printChoices.ts";
+import { ASIDE, scaleTest, squaresBeside } from "./scaleTest.ts";
 import type { Sheets } from "./sheets.ts";
 import {
   fittedHeading,
@@ -22,11 +25,9 @@ import {
   stacked,
 } from "./stack.ts";
 import type { SheetSubject } from "./subject.ts";
-import { SQUARES_WIDE, testSquares } from "./testSquares.ts";
 
 const TEXT: Mm = 3;
 const HEAD: Mm = 3.8;
-const COLUMN_GAP: Mm = 6;
 
 export type FrontScene = {
   readonly subject: SheetSubject;
@@ -58,38 +59,30 @@ const titlePart = ({ subject, sheets, date }: FrontScene, width: Mm): Part => {
   );
 };
 
-const besideSquares = (width: Mm): Part =>
-  stacked(
-    heading("Before you cut", HEAD),
-    ...SCALE_WORDS.map((text, i) => stacked(hung(String(i + 1), text, TEXT, width), space(0.6))),
-    space(1.4),
-    heading("Lines", HEAD),
-    lineKey(width),
-    paragraph(TURNING_WORDS, 2.9, width),
-  );
+/** What lines mean: in two columns where there is the whole width for them. */
+const linesPart = (width: Mm, columns: 1 | 2): Part =>
+  stacked(heading("Lines", HEAD), lineKey(width, columns), paragraph(TURNING_WORDS, 2.9, width));
 
-const squaresPart =
-  (width: Mm): Part =>
-  (left, top) => {
-    const aside = SQUARES_WIDE + COLUMN_GAP;
-    const text = besideSquares(width - aside)(left + aside, top);
-    return {
-      art: joinArt(testSquares(left, top), text.art),
-      bottom: Math.max(text.bottom, top + SQUARES_WIDE),
-    };
-  };
+/** The squares, the scale test and the key to the lines: beside the squares or below, whichever is lower. */
+const squaresPart = (print: PrintChoices, width: Mm): Part => {
+  const test = scaleTest(print, width - ASIDE);
+  const below = stacked(squaresBeside(test), space(3), linesPart(width, 2));
+  const beside = squaresBeside(stacked(test, space(1.4), linesPart(width - ASIDE, 1)));
+  return heightOf(beside) < heightOf(below) ? beside : below;
+};
 
 const cautionPart = (width: Mm): Part =>
   stacked(heading("Take care", 3.4), ...CAUTIONS.map((text) => hung("–", text, 2.7, width)));
 
 /** The first page: whose it is, what to measure, what to cut, and what to look at first. */
 export const frontPage = (scene: FrontScene): PageArt => {
-  const room = insideMargins(frontSize(scene.sheets));
+  const front = frontSize(scene.sheets);
+  const room = insideMargins(front);
   const width = room.right - room.left;
   const title = stacked(titlePart(scene, width), space(3));
   const middle = stacked(
-    squaresPart(width),
-    space(4),
+    squaresPart(front.print, width),
+    space(3),
     heading("What to cut", HEAD),
     cutList(scene, width),
     space(3),
@@ -98,8 +91,12 @@ export const frontPage = (scene: FrontScene): PageArt => {
   const free = room.bottom - room.top - heightOf(title) - heightOf(middle) - heightOf(cautions);
   const stops = stopList(scene.subject.checks, width, free);
   const stopped = stops ? stacked(stops, space(3)) : space(0);
-  const attend = attendList(scene.subject.checks, width, free - heightOf(stopped) - 2);
-  const upper = stacked(title, stopped, middle, attend ?? space(0))(room.left, room.top);
+  const left = free - heightOf(stopped) - 2;
+  const attend = attendList(scene.subject.checks, width, left) ?? space(0);
+  // The guide has the cloth as well: what must be looked at first comes before it.
+  const cloth = clothList(scene.subject.garment, width);
+  const bought = heightOf(attend) + heightOf(cloth) <= left ? cloth : space(0);
+  const upper = stacked(title, stopped, middle, bought, attend)(room.left, room.top);
   const lower = cautions(room.left, room.bottom - heightOf(cautions));
   return joinArt(upper.art, lower.art);
 };

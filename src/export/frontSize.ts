@@ -1,11 +1,17 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
 import { PAPERS } from "./data/paper.ts";
+import { DEFAULT_PRINT, type PrintChoices } from "./printChoices.ts";
 import type { Sheets } from "./sheets.ts";
 import { type Grid, gridOf } from "./tiles.ts";
 
 /** A page that carries no pattern; its grid tells its margins and how large it is drawn. */
-export type FrontSize = { readonly width: Mm; readonly height: Mm; readonly grid: Grid };
+export type FrontSize = {
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly print: PrintChoices;
+  readonly grid: Grid;
+};
 
 /** Wider sheets are for a print shop, and nobody wants a title page a metre high. */
 const WIDEST: Mm = 300;
@@ -18,9 +24,10 @@ export const frontSize = ({ width, height, lying, print }: Sheets): FrontSize =>
   const [across, along] = lying ? [height, width] : [width, height];
   if (across > WIDEST) {
     const { a4 } = PAPERS;
-    return { width: a4.width, height: a4.height, grid: gridOf(a4.width, a4.height) };
+    const [w, h] = [a4.width, a4.height];
+    return { width: w, height: h, print: DEFAULT_PRINT, grid: gridOf(w, h) };
   }
-  return { width: across, height: along, grid: gridOf(across, along, print) };
+  return { width: across, height: along, print, grid: gridOf(across, along, print) };
 };
 
 /** What may be printed of a page. */

@@ -103,9 +103,12 @@ const placementsOf = (pieces: readonly Piece[], { standing }: Arrangement): read
 const isAllByHand = (pieces: readonly Piece[], { placed }: PrintChoices): boolean =>
   pieces.every(({ name }) => placed.some(({ piece }) => piece === name));
 
+/** Pieces to find room for; and those of which lines are drawn, more where several lie in one place. */
+type Pieces = { readonly pieces: readonly Piece[]; readonly drawn: readonly Piece[] };
+
 /** The sheets of one way round: laid by the program, then as the maker would have it. */
 const laidOut = (
-  pieces: readonly Piece[],
+  { pieces, drawn }: Pieces,
   paper: PaperChoice,
   print: PrintChoices,
   lying: boolean,
@@ -114,25 +117,25 @@ const laidOut = (
   if (isAllByHand(pieces, print)) {
     const byHand = pieces.map(({ name }) => placementOf({ placements: print.placed }, name));
     const laid = laidByHand(pieces, byHand, []);
-    return cutIntoSheets(pieces, { paper, print, lying, grid: whole, ...laid });
+    return cutIntoSheets(drawn, { paper, print, lying, grid: whole, ...laid });
   }
   const arrangement = bestOf(pieces, whole);
   const found = { ...arrangement, placements: placementsOf(pieces, arrangement) };
   const laid = print.placed.length > 0 ? laidByHand(pieces, found.placements, print.placed) : found;
-  return cutIntoSheets(pieces, { paper, print, lying, grid: whole, ...laid });
+  return cutIntoSheets(drawn, { paper, print, lying, grid: whole, ...laid });
 };
 
 /**
  * Sheets that lie: orders were chosen for sheets that stand, so plain rows are looked at too, and
  * taken where they need fewer.
  */
-const lyingOut = (pieces: readonly Piece[], paper: PaperChoice, print: PrintChoices): Sheets => {
-  const ours = laidOut(pieces, paper, print, true);
+const lyingOut = (all: Pieces, paper: PaperChoice, print: PrintChoices): Sheets => {
+  const ours = laidOut(all, paper, print, true);
   if (print.placed.length > 0) return ours;
   const grid = paperGrid(paper, print, true);
-  const rows = plainRows(pieces, grid);
+  const rows = plainRows(all.pieces, grid);
   return rows.sheets < ours.pages.length
-    ? cutIntoSheets(pieces, { paper, print, lying: true, grid, ...rows })
+    ? cutIntoSheets(all.drawn, { paper, print, lying: true, grid, ...rows })
     : ours;
 };
 
@@ -146,12 +149,14 @@ export const layOut = (
   pieces: readonly Piece[],
   paper: PaperChoice,
   print: PrintChoices = DEFAULT_PRINT,
+  drawn: readonly Piece[] = pieces,
 ): Sheets => {
+  const all: Pieces = { pieces, drawn };
   const isRoll = paperOf(paper).height === null;
-  if (isRoll || print.turn === "portrait") return laidOut(pieces, paper, print, false);
-  const lying = lyingOut(pieces, paper, print);
+  if (isRoll || print.turn === "portrait") return laidOut(all, paper, print, false);
+  const lying = lyingOut(all, paper, print);
   if (print.turn === "landscape") return lying;
-  const upright = laidOut(pieces, paper, print, false);
+  const upright = laidOut(all, paper, print, false);
   const more = upright.pages.length - lying.pages.length || cellCount(upright) - cellCount(lying);
   return more > 0 ? lying : upright;
 };

@@ -40,11 +40,23 @@ const entry =
     return { art: joinArt({ shapes: [sample], words: [] }, words.art), bottom: words.bottom };
   };
 
+/** Between the columns of the key. */
+const BETWEEN: Mm = 6;
+
 /** What each kind of line means. */
-export const lineKey = (width: Mm): Part =>
-  stacked(
-    ...LINE_KINDS.filter((kind) => LINE_STYLES[kind].means !== "").flatMap((kind) => [
-      entry(kind, width),
-      space(1),
-    ]),
-  );
+export const lineKey =
+  (width: Mm, columns: 1 | 2): Part =>
+  (left, top) => {
+    const wide = (width - (columns - 1) * BETWEEN) / columns;
+    const kinds = LINE_KINDS.filter((kind) => LINE_STYLES[kind].means !== "");
+    const each = Math.ceil(kinds.length / columns);
+    const parts = Array.from({ length: columns }, (_, i) =>
+      stacked(
+        ...kinds.slice(i * each, (i + 1) * each).flatMap((kind) => [entry(kind, wide), space(1)]),
+      )(left + i * (wide + BETWEEN), top),
+    );
+    return {
+      art: joinArt(...parts.map(({ art }) => art)),
+      bottom: Math.max(...parts.map(({ bottom }) => bottom)),
+    };
+  };

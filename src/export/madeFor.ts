@@ -7,7 +7,7 @@ export const isCorrected = ({ square }: Pick<PrintChoices, "square">): boolean =
   square.along !== TEST_SQUARE || square.across !== TEST_SQUARE;
 
 /** "prints 50 mm as 49.3 mm along its feed and 50.45 mm across it" */
-export const printerWords = ({ square }: Pick<PrintChoices, "square">): string =>
+const printerWords = ({ square }: Pick<PrintChoices, "square">): string =>
   `prints ${TEST_SQUARE}\u00a0mm as ${asHundredths(square.along)} along its feed and ${asHundredths(square.across)} across it`;
 
 /** What every corrected sheet says; null: the printer is taken for a true one. */

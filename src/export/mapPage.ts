@@ -200,7 +200,7 @@ const mapArt = (scene: FrontScene, room: Box): PageArt => {
   return {
     shapes: [
       ...ground(view),
-      ruled(runs, 0.35),
+      ruled(runs, scene.subject.body.among === undefined ? 0.35 : 0.12),
       filled(
         behind.map((word) => grown(boxOf(word), 0.2)),
         1,

@@ -1,6 +1,7 @@
 import type { jsPDF } from "jspdf";
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
+import { type LayerInternals, type PdfLayers, pdfLayers } from "./pdfLayers.ts";
 import type { Encode } from "./pdfOps.ts";
 
 const POINTS_PER_MM = 72 / 25.4;
@@ -13,13 +14,12 @@ export type PdfFile = {
   /** A drawing of lines, without words, that many pages show; gives the operator that draws it. */
   readonly addForm: (box: Box, ops: string) => string;
   readonly addPage: (width: Mm, height: Mm, ops: string) => void;
+  readonly layers: PdfLayers;
   readonly bytes: () => Uint8Array;
 };
 
 /** The parts of jsPDF that its types leave out. */
-type Internals = {
-  readonly events: { readonly subscribe: (topic: string, then: () => void) => void };
-  readonly write: (text: string) => void;
+type Internals = LayerInternals & {
   readonly getFont: () => { readonly id: string };
 };
 type Escapes = { readonly pdfEscape16: (text: string, font: unknown) => string };
@@ -135,11 +135,13 @@ const addFormTo = (doc: jsPDF, name: string, { left, top, right, bottom }: Box, 
 /** Opens a PDF. jsPDF is loaded only here, when the first one is asked for. */
 export const openPdf = async (start: PdfStart): Promise<PdfFile> => {
   const doc = await openDocument(start);
-  const { events, write, getFont } = internalsOf(doc);
+  const internals = internalsOf(doc);
+  const { events, write, getFont } = internals;
   const fontKey = `/${getFont().id} `;
   events.subscribe("putCatalog", () => write("/ViewerPreferences << /PrintScaling /None >>"));
   // A font is embedded only if jsPDF's own call has used it; ours pass it by.
   doc.text(" ", 0, 0);
+  const layers = pdfLayers(internals);
   let [pages, forms] = [0, 0];
   return {
     encode: encoder(doc),
@@ -155,6 +157,7 @@ export const openPdf = async (start: PdfStart): Promise<PdfFile> => {
       pages++;
       write(inMillimetres(height, ops.replaceAll("/F ", fontKey)));
     },
+    layers,
     bytes: () => bytesOf(doc, start.date !== null),
   };
 };

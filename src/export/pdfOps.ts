@@ -37,13 +37,20 @@ const pathOps = (path: Path, closed: boolean): string => {
 const pen = (width: Mm, dash: readonly Mm[]): string =>
   `${num(width)} w [${dash.map(num).join(" ")}] 0 d`;
 
+/** Lines all drawn alike, whatever their kinds. */
+export const alikeOps = (
+  strokes: readonly Stroke[],
+  { width, dash }: { readonly width: Mm; readonly dash: readonly Mm[] },
+): string =>
+  [pen(width, dash), ...strokes.map(({ path, closed }) => pathOps(path, closed)), "S"].join("\n");
+
 /** The lines of a piece, kind by kind, each with its width and dash. */
 export const strokeOps = (strokes: readonly Stroke[]): string =>
   LINE_KINDS.flatMap((kind) => {
     const same = strokes.filter((stroke) => stroke.kind === kind);
     if (same.length === 0) return [];
     const { width, dash } = LINE_STYLES[kind];
-    return [pen(width, dash), ...same.map(({ path, closed }) => pathOps(path, closed)), "S"];
+    return [alikeOps(same, { width, dash })];
   }).join("\n");
 
 const runOps = ({ points, closed }: Run): string => {

@@ -16,8 +16,18 @@ const shortened = (name: string): string => {
     : `${letters.slice(0, LONGEST_NAME - 1).join("")}…`;
 };
 
+/** "W80, W90, W100", or "W80 to W110, 16 in one". */
+const amongWords = (names: readonly string[]): string => {
+  const [first, last] = [names[0] ?? "", names[names.length - 1] ?? ""];
+  return names.length <= NAMED_ONE_BY_ONE
+    ? names.map(shortened).join(", ")
+    : `${shortened(first)} to ${shortened(last)}, ${names.length} in one`;
+};
+const NAMED_ONE_BY_ONE = 3;
+
 /** The body as it is named on paper: the id beside the name, for a name may not be printable. */
-export const bodyName = ({ id, name, size }: SheetSubject["body"]): string => {
+export const bodyName = ({ id, name, size, among }: SheetSubject["body"]): string => {
+  if (among !== undefined) return amongWords(among);
   if (size !== undefined) return `Size ${size}`;
   return name !== undefined && name !== id ? `${shortened(name)} (${id})` : id;
 };
@@ -64,6 +74,8 @@ export const pieceFacts = (
 ): readonly string[] => {
   const band = bandOf(piece, garment);
   const whose = nameless ? [] : [bodyName(body)];
+  if (band && body.among !== undefined)
+    return [cuttingOf(piece), ...whose, "Each is named along its line"];
   if (band) {
     const size = `Cut size ${asSize(band.cutLength, band.cutHeight)}`;
     const finished = `finished ${asSize(band.finishedLength, band.finishedDepth)}`;

@@ -61,13 +61,16 @@ const pairFaults = (
   { margins }: PrintChoices,
 ): readonly Fault[] => {
   const both = margins[one] + margins[other];
-  if (size - both >= LEAST_WINDOW) return [];
-  const across = one === "left" ? "wide" : "high";
+  const isAcross = one === "left";
+  const least = isAcross ? LEAST_WINDOW.across : LEAST_WINDOW.along;
+  if (size - both >= least) return [];
+  const across = isAcross ? "wide" : "high";
+  const what = isAcross ? "the scale of 150 mm" : "the title page";
   return [
     {
       field: `margins.${one}`,
       value: String(margins[one]),
-      reason: `The margins ${one} and ${other} are ${asMm(both)} together on a sheet ${asMm(size)} ${across}; ${LEAST_WINDOW} mm must be left between them for the scale of 150 mm.`,
+      reason: `The margins ${one} and ${other} are ${asMm(both)} together on a sheet ${asMm(size)} ${across}; ${least} mm must be left between them for ${what}.`,
       do: "Make the margins smaller, or take larger paper.",
     },
   ];

@@ -2,6 +2,7 @@ import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 import { clearest, coverOf, type Place, type Taken } from "./clearPlace.ts";
+import { SQUARE_WORDS } from "./data/frontWords.ts";
 import { PIECE_TITLES } from "./data/pieceWords.ts";
 import type { LayoutDrawing } from "./drawing.ts";
 import { type CornerMark, jointIn, type Neighbours, neighboursOf } from "./joints.ts";
@@ -202,9 +203,10 @@ const squareArt = ({ drawing, sheets, page }: SheetScene): PageArt => {
   return {
     shapes: [ruled([boxRun(box)], 0.25)],
     words: [
-      wordOf("Test square", at(22), 3.2, { ...style, strong: true }),
-      wordOf("50 mm from line to line,", at(27), 2.8, style),
-      wordOf("both ways", at(31), 2.8, style),
+      wordOf("Test square", at(20), 3.2, { ...style, strong: true }),
+      wordOf("50 mm from line to line,", at(25), 2.8, style),
+      wordOf("both ways", at(29), 2.8, style),
+      ...SQUARE_WORDS.map((text, i) => wordOf(text, at(36 + i * 3.2), 2.2, style)),
     ],
   };
 };

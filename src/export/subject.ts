@@ -8,6 +8,8 @@ export type SheetSubject = {
     readonly name?: string;
     /** A standard size in place of a body: `W90-regular`. */
     readonly size?: string;
+    /** Several in one file: the names of them all. The garment is then that of the smallest. */
+    readonly among?: readonly string[];
   };
   readonly garment: Pick<Garment, "measures" | "choices" | "pieces" | "bands">;
   readonly checks: readonly Check[];

@@ -1,8 +1,7 @@
-import type { Garment } from "../bands/garment.ts";
 import type { PieceName } from "../drafting/piece.ts";
 import { areaOf } from "../geometry/outline.ts";
 import type { Mm, Ratio } from "../geometry/units.ts";
-import { bodyCuts, type Cut, type Laid, ribCuts } from "./cutList.ts";
+import { bodyCuts, type Cut, type Laid, ribCuts, type Sewn } from "./cutList.ts";
 import { BODY_WIDTHS, BOUGHT_BY, GAP, RIB_WIDTHS } from "./data/clothWidths.ts";
 import { type Placement, placeRows } from "./placed.ts";
 import { packRows } from "./rows.ts";
@@ -56,7 +55,7 @@ type Areas = (cuts: readonly Cut[]) => number;
 
 /** Pieces by their cut lines, halves and pairs counted as often as they are cut; in mm². */
 const clothArea =
-  ({ pieces }: Garment): Areas =>
+  ({ pieces }: Sewn): Areas =>
   (cuts) =>
     pieces
       .filter(({ name }) => cuts.some(({ piece }) => piece === name))
@@ -89,7 +88,7 @@ const lay = (cuts: readonly Cut[], width: Mm, laid: Laid, area: Areas): Needed =
 };
 
 /** Bands that come in parts at some width, told once at the widest at which they do. */
-const parted = (rib: readonly Needed[], garment: Garment): readonly Assumption[] =>
+const parted = (rib: readonly Needed[], garment: Sewn): readonly Assumption[] =>
   rib.flatMap((needed): readonly Assumption[] => {
     if (needed.kind !== "fits") return [];
     return (["neckband", "cuff", "hemBand"] as const).flatMap((piece) => {
@@ -99,7 +98,7 @@ const parted = (rib: readonly Needed[], garment: Garment): readonly Assumption[]
     });
   });
 
-const assumptions = (garment: Garment, rib: readonly Needed[]): readonly Assumption[] => {
+const assumptions = (garment: Sewn, rib: readonly Needed[]): readonly Assumption[] => {
   const { shrinkLength, shrinkWidth } = garment.choices.cloth.body;
   const isEnlarged = shrinkLength !== 0 || shrinkWidth !== 0;
   return [
@@ -128,7 +127,7 @@ const COMMON: ClothWidths = {
  * Length of body cloth and of rib at some widths, pieces laid in rows by their outermost points,
  * grain along the length. Exact for rows: no other sharing out is shorter. Lengths in mm.
  */
-export const clothNeeded = (garment: Garment, widths: ClothWidths = COMMON): ClothNeeded => {
+export const clothNeeded = (garment: Sewn, widths: ClothWidths = COMMON): ClothNeeded => {
   const body = (["opened", "folded"] as const).flatMap((laid) => {
     const cuts = bodyCuts(garment, laid);
     return cuts ? widths.body.map((width) => lay(cuts, width, laid, clothArea(garment))) : [];

@@ -5,6 +5,9 @@ import { type Box, boundsOf } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { Boxed } from "./rows.ts";
 
+/** What of a garment is laid on cloth. */
+export type Sewn = Pick<Garment, "pieces" | "bands" | "choices">;
+
 /** How the cloth lies: opened out in one layer, or folded once along its length. */
 export type Laid = "opened" | "folded";
 
@@ -54,7 +57,7 @@ const clothCuts = (piece: Piece, laid: Laid): readonly Cut[] => {
 };
 
 /** Every piece of body cloth; null where the cloth cannot be laid so: turned cloth has no such fold. */
-export const bodyCuts = ({ pieces }: Garment, laid: Laid): readonly Cut[] | null => {
+export const bodyCuts = ({ pieces }: Sewn, laid: Laid): readonly Cut[] | null => {
   const cloth = pieces.filter(
     ({ name }) => name !== "neckband" && name !== "cuff" && name !== "hemBand",
   );
@@ -86,7 +89,7 @@ const bandBoxes = (band: Band, allowance: Mm, width: Mm): readonly Box[] => {
 };
 
 /** Every band, cut with its length across the rib, in parts where the rib is narrow. */
-export const ribCuts = ({ pieces, bands, choices }: Garment, width: Mm): readonly Cut[] => {
+export const ribCuts = ({ pieces, bands, choices }: Sewn, width: Mm): readonly Cut[] => {
   const bandOf = { neckband: bands.neckband, cuff: bands.cuff, hemBand: bands.hemBand };
   return (["neckband", "cuff", "hemBand"] as const).flatMap((name) => {
     const count = pieces.find((piece) => piece.name === name)?.cut ?? 0;

@@ -7,6 +7,7 @@ import { DropFile } from "./shell/DropFile.tsx";
 import { Heads } from "./shell/Heads.tsx";
 import { KeyList } from "./shell/KeyList.tsx";
 import { Notices } from "./shell/Notices.tsx";
+import { SetScreen } from "./shell/SetScreen.tsx";
 import { Settled } from "./shell/Settled.tsx";
 import { Spine } from "./shell/Spine.tsx";
 import { drawnOf } from "./state/made.ts";
@@ -76,6 +77,7 @@ export function App() {
       <Notices />
       <Settled />
       <KeyList />
+      <SetScreen />
       <DropFile />
     </>
   );

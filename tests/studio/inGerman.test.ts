@@ -110,6 +110,7 @@ const HANDBOOKS: readonly Json[] = [
   { paper: "3000x9000" },
   { print: { margins: { top: 99 } } },
   { print: { margins: { left: 30, right: 30 } } },
+  { print: { margins: { top: 40, bottom: 40 } } },
   { print: { overlap: 120 } },
   { print: { overlap: 1 } },
   { print: { square: { along: 300 } } },

@@ -26,6 +26,20 @@ export const poppler = (
     return execFileSync(tool, args, { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
   });
 
+/** Runs another reader on a PDF; IN stands for the file. Gives all that it prints. */
+export const withTool = (
+  tool: "qpdf" | "mutool" | "gs",
+  options: readonly string[],
+  pdf: Uint8Array,
+): string =>
+  withFile(pdf, (file) =>
+    execFileSync(
+      tool,
+      options.map((word) => (word === "IN" ? file : word)),
+      { encoding: "utf8", stdio: ["ignore", "pipe", "pipe"], maxBuffer: 1 << 28 },
+    ),
+  );
+
 /** A part of a page in grey: how much ink there is at a pixel, 0 to 255. */
 export type Raster = {
   readonly width: number;

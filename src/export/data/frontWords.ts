@@ -1,8 +1,22 @@
-/** What the first page says, whoever the pattern is for. */
-export const SCALE_WORDS: readonly string[] = [
-  "Print every page at actual size, with no fitting to the page.",
-  "Then measure the squares with a steel rule, across and up, from the middle of a line to the middle of the next. If one is wrong, do not cut: print again at actual size, no fitting.",
-  "Sheets can leave a printer in different sizes. So each one has a 50 mm square of its own, and a scale along its foot and its right side. Lay the rule on both.",
+/** The scale test, whoever the pattern is for. */
+export const TEST_WORDS = {
+  print: "Print every page at actual size, with no fitting to the page.",
+  measure:
+    "Measure the squares with a steel rule, from the middle of a line to the middle of the next, across and up. If one is wrong, do not cut.",
+  fitted:
+    "Wrong alike both ways, such as 48.5 mm for 50: the page was fitted, here to 97 %. Print again at actual size.",
+  printer:
+    "Wrong by less, or not alike: it is the printer. Make the sheets again with what its 50 mm square measures: up this page in “along”, across it in “across”, in the studio under Paper (--square-along and --square-across by command).",
+  still:
+    "Still wrong on that printer: print once with 50 and 50 typed in, measure that square up and across, and type in those two.",
+  each: "Sheets can leave a printer in different sizes. So each one has a 50 mm square of its own, and a scale along its foot and its right side. Lay the rule on both.",
+} as const;
+
+/** In every test square, for whoever has only that sheet before them. */
+export const SQUARE_WORDS: readonly string[] = [
+  "48.5 both ways: fitted to 97 %.",
+  "Print again at actual size.",
+  "Wrong otherwise: see the first page.",
 ];
 
 export const TURNING_WORDS =

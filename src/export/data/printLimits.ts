@@ -11,14 +11,17 @@ type Limit = { readonly least: Mm; readonly most: Mm; readonly why: string };
  */
 export const OWN_SIZE = {
   width: { least: 190, most: 1600, why: "the scale of 150 mm along the foot" },
-  height: { least: 250, most: 4900, why: "the title page, and what viewers show" },
+  height: { least: 254, most: 4900, why: "the title page, and what viewers show" },
 } as const satisfies Record<string, Limit>;
 
 /** What a printer leaves bare. 0: it prints to the edge. Ours. */
 export const MARGIN_LIMIT: Limit = { least: 0, most: 60, why: "no printer leaves more bare" };
 
-/** What must be left between the margins: a scale of 150 mm with its corner marks. Ours. */
-export const LEAST_WINDOW: Mm = 172;
+/**
+ * What must be left between the margins: across, a scale of 150 mm with its corner marks; along, the
+ * title page with its squares of 100 mm, the list of pieces and the cautions. Ours.
+ */
+export const LEAST_WINDOW = { across: 172, along: 234 } as const satisfies Record<string, Mm>;
 
 /** Scales and words stand in half of it; the most is half of what a sheet prints. Ours. */
 export const LEAST_OVERLAP: Mm = OVERLAP;

@@ -25,8 +25,8 @@ export const withPrint = (work: Work, change: Partial<PrintChoices>): Work => ({
 const usualMargins = (paper: PaperChoice): Margins => {
   const { width, height } = paperOf(paper);
   const { top, left } = DEFAULT_PRINT.margins;
-  const sides = Math.min(left, (width - LEAST_WINDOW) / 2);
-  const ends = Math.min(top, ((height ?? Infinity) - LEAST_WINDOW) / 2);
+  const sides = Math.min(left, (width - LEAST_WINDOW.across) / 2);
+  const ends = Math.min(top, ((height ?? Infinity) - LEAST_WINDOW.along) / 2);
   return { top: ends, right: sides, bottom: ends, left: sides };
 };
 
@@ -72,8 +72,11 @@ const ACROSS_FROM = { top: "bottom", bottom: "top", left: "right", right: "left"
 /** What the margin across from it leaves: the ruled scale stands between them. */
 const marginNow = ({ paper, print }: Work, side: keyof Margins): Range => {
   const { width, height } = paperOf(paper);
-  const size = side === "left" || side === "right" ? width : height;
-  const room = (size ?? Infinity) - LEAST_WINDOW - print.margins[ACROSS_FROM[side]];
+  const isAcross = side === "left" || side === "right";
+  const [size, least] = isAcross
+    ? [width, LEAST_WINDOW.across]
+    : [height ?? Infinity, LEAST_WINDOW.along];
+  const room = size - least - print.margins[ACROSS_FROM[side]];
   return mmRange({ ...MARGIN_LIMIT, most: Math.min(MARGIN_LIMIT.most, room) });
 };
 

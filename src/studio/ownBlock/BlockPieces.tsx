@@ -28,6 +28,9 @@ const pieceBox = (blocks: readonly Block[], piece: OwnPiece): Box =>
 export const laidOut = (blocks: readonly Block[]) =>
   beside(OWN_PIECES.map((piece) => pieceBox(blocks, piece)));
 
+/** A piece's name stands this far down it: below the underarm. */
+const NAME_DOWN = 0.6;
+
 type Props = {
   readonly block: Block;
   /** Drawn under it, dashed. */
@@ -73,7 +76,7 @@ export function BlockPieces({ block, old, fit, places, lit, nameOf }: Props) {
           className="pieceName haloP"
           textAnchor="middle"
           x={x + ((box.left + box.right) / 2) * fit.scale}
-          y={y + ((box.top + box.bottom) / 2) * fit.scale}
+          y={y + (box.top + NAME_DOWN * (box.bottom - box.top)) * fit.scale}
         >
           {nameOf(piece)}
         </text>

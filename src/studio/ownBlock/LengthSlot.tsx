@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from "react";
+import { createPortal } from "react-dom";
 import { type Print, usePrint } from "../state/print.ts";
 import { readLength } from "../units/readLength.ts";
 import { STEPS } from "../units/unit.ts";
@@ -51,6 +52,9 @@ export function LengthSlot(props: Props) {
   const gesture = useRef("");
   const [typing, setTyping] = useState<string | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
+  const input = useRef<HTMLInputElement>(null);
+  // Under the whole sentence: within it, it would tear the sentence apart.
+  const clause = input.current?.closest(".clause")?.lastElementChild;
   const begin = () => {
     gesture.current = `length-${++gestures}`;
   };
@@ -79,6 +83,7 @@ export function LengthSlot(props: Props) {
     <>
       <span className={`n${refused ? " bad" : ""}${text === "" ? " none" : ""}`}>
         <input
+          ref={input}
           role="spinbutton"
           inputMode="decimal"
           autoComplete="off"
@@ -119,15 +124,20 @@ export function LengthSlot(props: Props) {
             }
           }}
         />
-        <span className="u" aria-hidden="true">
-          {markOf(p)}
-        </span>
+        {text === "" ? null : (
+          <span className="u" aria-hidden="true">
+            {markOf(p)}
+          </span>
+        )}
       </span>
-      {refused ? (
-        <span className="refuse slotRefuse" id={id} role="alert">
-          {refused}
-        </span>
-      ) : null}
+      {refused && clause
+        ? createPortal(
+            <span className="refuse slotRefuse" id={id} role="alert">
+              {refused}
+            </span>,
+            clause,
+          )
+        : null}
     </>
   );
 }

@@ -6,6 +6,7 @@ import { DrawingStep } from "./DrawingStep.tsx";
 import { EdgesStep } from "./EdgesStep.tsx";
 import { OwnShell } from "./OwnShell.tsx";
 import { redoOwn, undoOwn, useOwn } from "./state.ts";
+import { TapeStep } from "./TapeStep.tsx";
 import { TurningsStep } from "./TurningsStep.tsx";
 import { useStepInHand } from "./useOpenSteps.ts";
 import { WayStep } from "./WayStep.tsx";
@@ -46,6 +47,7 @@ function OpenStep() {
   const step = useStepInHand();
   const way = useOwn((s) => s.history.present.way);
   if (step === "pieces" && way === "drawing") return <DrawingStep />;
+  if (step === "pieces" && way === "tape") return <TapeStep />;
   if (step === "pieces" && way === "photo") {
     return (
       <Late>

@@ -1,10 +1,13 @@
+import { tapeOf } from "./blockNow.ts";
 import type { OwnBlock } from "./ownBlock.ts";
 import { STEPS, type Step, useOwn } from "./state.ts";
 
 /** The steps that can be turned to: the tape has no edges to name, and no turnings. */
-export const openSteps = ({ way, pieces, drawing }: OwnBlock): readonly Step[] => {
+export const openSteps = ({ way, pieces, drawing, tape }: OwnBlock): readonly Step[] => {
   if (way === null && !pieces.front && !pieces.back && !pieces.sleeve) return ["way"];
-  if (way === "tape") return ["way", "pieces", "doctor"];
+  if (way === "tape") {
+    return tapeOf(tape) ? ["way", "pieces", "doctor"] : ["way", "pieces"];
+  }
   const any = pieces.front ?? pieces.back ?? pieces.sleeve;
   const all = pieces.front && pieces.back && pieces.sleeve;
   return STEPS.filter((step) => {

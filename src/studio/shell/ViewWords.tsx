@@ -1,6 +1,7 @@
 import { Fragment } from "react";
 import { loadLanguage } from "../prefs/language.ts";
 import { put, type Theme, useStudio } from "../state/store.ts";
+import { setScreen, showTrueSize, useIsTrueSize } from "../state/trueSize.ts";
 import { fitTable } from "../state/viewing.ts";
 import { UNITS } from "../units/unit.ts";
 import { useSay } from "../words/say.ts";
@@ -44,20 +45,28 @@ function UnitWord() {
   );
 }
 
+const FITS: Readonly<Record<string, () => void>> = {
+  fitted: fitTable,
+  true: showTrueSize,
+  set: setScreen,
+};
+
 function FitWord() {
   const say = useSay();
-  const moved = useStudio((s) => s.view !== null);
+  const zoom = useStudio((s) => s.view?.zoom ?? null);
+  const isTrue = useIsTrueSize(zoom);
+  const isFree = zoom !== null && !isTrue;
   return (
     <HeadWord
       label={say("view.fit")}
-      value={moved ? "free" : "fitted"}
+      value={isTrue ? "true" : isFree ? "free" : "fitted"}
       options={[
         ["fitted", say("view.fitted")],
-        ...(moved ? [["free", say("view.free")] as const] : []),
+        ["true", say("view.true")],
+        ["set", say("view.set")],
+        ...(isFree ? [["free", say("view.free")] as const] : []),
       ]}
-      choose={(value) => {
-        if (value === "fitted") fitTable();
-      }}
+      choose={(value) => FITS[value]?.()}
     />
   );
 }

@@ -1,7 +1,8 @@
-import { type ReactNode, type RefObject, useRef } from "react";
+import { type ReactNode, type RefObject, useEffect, useRef } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import { usePrint } from "../state/print.ts";
 import { put, useStudio } from "../state/store.ts";
+import { tellFitted } from "../state/trueSize.ts";
 import { useSay } from "../words/say.ts";
 import { hasTurnings } from "./chapterPieces.ts";
 import { Ground } from "./Ground.tsx";
@@ -50,6 +51,10 @@ export function Board({ garment, drafted, size }: Props) {
   const lights = useLights(garment);
   const on = useLaidOut(garment, size);
   const { chapter, held, scale, view } = on;
+  const fitted = on.arrangement.scale;
+  useEffect(() => {
+    tellFitted({ scale: fitted, x: size.width / 2, y: size.height / 2 });
+  }, [fitted, size.width, size.height]);
   const words = { say, print, dimensions: on.dimensions, turnings: hasTurnings(chapter), lights };
   return (
     <Paper>

@@ -76,8 +76,12 @@ export const SENTENCES: readonly Rule[] = [
   ],
   ["The (.+?) margin is (.+?); it may be (.+?)\\.", "Der Rand $1 ist $2; er darf $3 sein."],
   [
-    "The margins (.+?) and (.+?) are (.+?) together on a sheet (.+?) (wide|high); 172 mm must be left between them for the scale of 150 mm\\.",
-    "Die Ränder $1 und $2 sind zusammen $3 auf einem Blatt von $4; dazwischen müssen 172 mm für das Lineal von 150 mm bleiben.",
+    "The margins (.+?) and (.+?) are (.+?) together on a sheet (.+?) wide; (.+?) mm must be left between them for the scale of 150 mm\\.",
+    "Die Ränder $1 und $2 sind zusammen $3 auf einem Blatt von $4; dazwischen müssen $5 mm für das Lineal von 150 mm bleiben.",
+  ],
+  [
+    "The margins (.+?) and (.+?) are (.+?) together on a sheet (.+?) high; (.+?) mm must be left between them for the title page\\.",
+    "Die Ränder $1 und $2 sind zusammen $3 auf einem Blatt von $4; dazwischen müssen $5 mm für die Titelseite bleiben.",
   ],
   [
     "The overlap is (.+?); on this paper it may be (.+?), half of what a sheet prints\\.",

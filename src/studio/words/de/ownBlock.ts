@@ -202,4 +202,38 @@ export const ownBlock: Readonly<Record<keyof typeof en, string>> = {
     "Er gilt dem Körper auf dem Tisch. Andere Körper werden nach ihren Maßen gezeichnet: Dieser Grundschnitt wird nicht gradiert.",
   "own.used":
     "Der Grundschnitt aus „{name}“ liegt auf dem Tisch. Zurück nimmt ihn wieder weg; was Sie hereingebracht haben, bleibt hinter seiner Tür.",
+  "own.tape.halfWidth": "Halbe Breite am Unterarm, vom Bruch zur Seite: {length}.",
+  "own.tape.label.halfWidth": "Halbe Breite am Unterarm",
+  "own.tape.neckHalfWidth":
+    "Vom Bruch bis dorthin, wo Schulter und Ausschnitt sich treffen: {length}.",
+  "own.tape.label.neckHalfWidth": "Halbe Breite des Halses",
+  "own.tape.frontNeckDepth": "Von dieser Höhe hinab zum vorderen Ausschnitt: {length}.",
+  "own.tape.label.frontNeckDepth": "Vordere Halstiefe",
+  "own.tape.backNeckDepth": "Von dieser Höhe hinab zum hinteren Ausschnitt: {length}.",
+  "own.tape.label.backNeckDepth": "Hintere Halstiefe",
+  "own.tape.raglanDepth": "Vom Nacken hinab zur Höhe des Unterarms: {length}.",
+  "own.tape.label.raglanDepth": "Tiefe vom Nacken zum Unterarm",
+  "own.tape.sideLength": "An der Seite entlang, vom Unterarm zum Saum: {length}.",
+  "own.tape.label.sideLength": "Seitenlänge",
+  "own.tape.hemHalfWidth": "Halbe Breite am Saum: {length}.",
+  "own.tape.label.hemHalfWidth": "Halbe Breite des Saums",
+  "own.tape.sleeveWidth": "Quer über den offenen Ärmel am Unterarm: {length}.",
+  "own.tape.label.sleeveWidth": "Ärmelbreite am Unterarm",
+  "own.tape.wristWidth": "Quer über ihn am Handgelenk: {length}.",
+  "own.tape.label.wristWidth": "Ärmelbreite am Handgelenk",
+  "own.tape.underarmLength": "Am Unterarm des Ärmels entlang: {length}.",
+  "own.tape.label.underarmLength": "Unterarmlänge des Ärmels",
+  "own.tape.frontOffsets":
+    "Vorderer Raglan neben seinem geraden Weg, bei einem Viertel {first}, der Hälfte {second}, drei Vierteln {third}.",
+  "own.tape.backOffsets":
+    "Hinterer Raglan neben seinem geraden Weg, bei einem Viertel {first}, der Hälfte {second}, drei Vierteln {third}.",
+  "own.tape.label.frontOffsets": "Vorderer Raglan, Abstand beim Viertel {quarter}",
+  "own.tape.label.backOffsets": "Hinterer Raglan, Abstand beim Viertel {quarter}",
+  "own.tape.offsetsNote":
+    "Nach außen über null, nach innen darunter. Ohne sie wird ein gezeichneter Raglan genommen.",
+  "own.tape.how":
+    "Messen Sie die flach liegenden Teile, von Nahtlinie zu Nahtlinie. Die Nummern stehen auf der Zeichnung.",
+  "own.tape.missing": "Zuerst braucht es die Längen 1 bis 10.",
+  "own.tape.unsolved": "Diese Längen ergeben noch keinen Grundschnitt.",
+  "own.step.tape": "eine Länge mit dem Maßband",
 };

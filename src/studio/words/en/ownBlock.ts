@@ -197,4 +197,37 @@ export const ownBlock = {
     "It serves the body on the table. Other bodies are drafted from their measures: this block is not graded.",
   "own.used":
     "The block from “{name}” is on the table. Undo takes it away again; what you brought in is kept behind its door.",
+  "own.tape.halfWidth": "Half across at the underarm, from fold to side: {length}.",
+  "own.tape.label.halfWidth": "Half width at the underarm",
+  "own.tape.neckHalfWidth": "From the fold to where shoulder and neckline meet: {length}.",
+  "own.tape.label.neckHalfWidth": "Half width of the neck",
+  "own.tape.frontNeckDepth": "From that level down to the front neckline: {length}.",
+  "own.tape.label.frontNeckDepth": "Front neck depth",
+  "own.tape.backNeckDepth": "From that level down to the back neckline: {length}.",
+  "own.tape.label.backNeckDepth": "Back neck depth",
+  "own.tape.raglanDepth": "From the nape down to the underarm’s level: {length}.",
+  "own.tape.label.raglanDepth": "Depth from the nape to the underarm",
+  "own.tape.sideLength": "Along the side, underarm to hem: {length}.",
+  "own.tape.label.sideLength": "Side length",
+  "own.tape.hemHalfWidth": "Half across the hem: {length}.",
+  "own.tape.label.hemHalfWidth": "Half width of the hem",
+  "own.tape.sleeveWidth": "Across the open sleeve at the underarm: {length}.",
+  "own.tape.label.sleeveWidth": "Sleeve’s width at the underarm",
+  "own.tape.wristWidth": "Across it at the wrist: {length}.",
+  "own.tape.label.wristWidth": "Sleeve’s width at the wrist",
+  "own.tape.underarmLength": "Along the sleeve’s underarm: {length}.",
+  "own.tape.label.underarmLength": "Sleeve’s underarm length",
+  "own.tape.frontOffsets":
+    "Front raglan off its straight way, at a quarter {first}, half {second}, three quarters {third}.",
+  "own.tape.backOffsets":
+    "Back raglan off its straight way, at a quarter {first}, half {second}, three quarters {third}.",
+  "own.tape.label.frontOffsets": "Front raglan, offset at quarter {quarter}",
+  "own.tape.label.backOffsets": "Back raglan, offset at quarter {quarter}",
+  "own.tape.offsetsNote":
+    "Outward above nought, inward below. Left out, a drafted raglan is drawn.",
+  "own.tape.how":
+    "Measure the pieces laid flat, seam line to seam line. The numbers stand on the drawing.",
+  "own.tape.missing": "Lengths 1 to 10 are needed first.",
+  "own.tape.unsolved": "These lengths come to no block yet.",
+  "own.step.tape": "a length by tape",
 } as const;

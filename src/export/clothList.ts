@@ -1,0 +1,40 @@
+import { asMm } from "../drafting/words.ts";
+import type { Mm } from "../geometry/units.ts";
+import { type ClothNeeded, clothNeeded, type Needed } from "../lay/clothNeeded.ts";
+import type { Sewn } from "../lay/cutList.ts";
+import { GAP } from "../lay/data/clothWidths.ts";
+import { heading, hung, type Part, paragraph, space, stacked } from "./stack.ts";
+
+const HEAD: Mm = 3.8;
+const SIZE: Mm = 2.9;
+const SMALL: Mm = 2.5;
+
+const lengthAt = (needed: Needed): string => {
+  const wide = asMm(needed.width);
+  return needed.kind === "fits" ? `${asMm(needed.buy)} of ${wide}` : `none of ${wide}, too narrow`;
+};
+
+type Cloth = ClothNeeded["body"];
+
+/** "Rib: 320 mm of 700 mm, 210 mm of 1000 mm"; nothing where the cloth cannot be laid so. */
+const line = (name: string, cloth: Cloth): readonly string[] =>
+  cloth.length === 0 ? [] : [`${name}: ${cloth.map(lengthAt).join("; ")}.`];
+
+/** How much body cloth and rib to buy at common widths, and on what that rests. */
+export const clothList = (garment: Sewn, width: Mm): Part => {
+  const { body, rib } = clothNeeded(garment);
+  const laid = (way: "opened" | "folded"): Cloth => body.filter((one) => one.laid === way);
+  const lines = [
+    ...line("Body cloth, opened out", laid("opened")),
+    ...line("Body cloth, folded along its length", laid("folded")),
+    ...line("Rib, opened out", rib),
+  ];
+  const assumed = `Pieces lie in plain rows, ${GAP}\u00a0mm apart, grain along the cloth, bands across the rib; for one garment, cloth washed first. Lay your own pieces out before you cut.`;
+  return stacked(
+    heading("Cloth to buy: length of each width", HEAD),
+    ...lines.map((text) => hung("–", text, SIZE, width)),
+    space(0.6),
+    paragraph(assumed, SMALL, width),
+    space(3),
+  );
+};

@@ -196,6 +196,21 @@ test("Escape while dragging puts the piece back", async ({ page }) => {
   await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
 });
 
+test("the bodies of the work are nested in one file, each a layer", async ({ page }) => {
+  await openPaper(page);
+  const waits = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Make the nested PDF, 12 layers" }).click();
+  const saved = await waits;
+  expect(saved.suggestedFilename()).toBe("pennyfarrow-choir-nested.pdf");
+  const pdf = readFileSync(await saved.path(), "latin1");
+  // A layer a body, and one for all seam lines.
+  expect(pdf.match(/\/Type\s*\/OCG\b/gu)).toHaveLength(13);
+  await page.locator("[data-nested]").selectOption("women");
+  await expect(
+    page.getByRole("button", { name: /^Make the nested PDF, \d+ layers/u }),
+  ).toBeEnabled();
+});
+
 test("German and inches, axe clean", async ({ page }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   await openPaper(page);

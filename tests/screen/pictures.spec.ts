@@ -67,3 +67,29 @@ for (const colorScheme of ["light", "dark"] as const) {
     });
   }
 }
+
+test.describe("class", () => {
+  test.use({
+    viewport: { width: 1280, height: 720 },
+    contextOptions: { reducedMotion: "reduce" },
+  });
+
+  test("steps on a projector, their questions answered", async ({ page }) => {
+    await openChoir(page);
+    await page.getByRole("button", { name: "Show in class" }).first().click();
+    const step = page.locator("[data-class-step]");
+    await expect(step).toHaveText("Step 1 of 7");
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("a");
+    await expect(step).toHaveText("Step 2 of 7");
+    await settled(page);
+    await expect(page).toHaveScreenshot("class-side-seams.png", TOLERANCE);
+    await page.keyboard.press("End");
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("a");
+    await page.keyboard.press("l");
+    await expect(step).toHaveText("Step 6 of 7");
+    await settled(page);
+    await expect(page).toHaveScreenshot("class-bands-black.png", TOLERANCE);
+  });
+});

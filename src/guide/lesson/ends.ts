@@ -6,7 +6,7 @@ import { pointAlong } from "../../geometry/split.ts";
 import { SEAM_MEETS } from "../../geometry/tolerance.ts";
 import type { Mm } from "../../geometry/units.ts";
 import { edgeOf, hasPiece, pieceOf } from "../shapes.ts";
-import { given, said, sum, term, told } from "../words/told.ts";
+import { asTold, given, said, sum, term, told } from "../words/told.ts";
 import { finishedPiece, type LessonPiece, newNumbers } from "./lines.ts";
 import { plusSum, type Question, worked } from "./question.ts";
 import type { State } from "./state.ts";
@@ -22,7 +22,7 @@ const easeQuestion = ({ measures }: Garment, { block }: State): Question => {
       front: term(front),
       back: term(back),
       chest: term(chest),
-      answer: sum(answer),
+      answer: sum(2 * (asTold(front) + asTold(back)) - asTold(chest)),
     }),
   });
 };
@@ -67,7 +67,7 @@ const cuffQuestions = ({ measures, choices, bands }: Garment): readonly Question
         wrist: term(wrist),
         ease: term(ease),
         allowance: given(allowance),
-        answer: sum(cutLength),
+        answer: sum(asTold(wrist) + asTold(ease) + 2 * allowance),
       }),
     }),
     worked(told("lesson.bands.deep", { height: given(cutHeight) }), finishedDepth, {
@@ -75,7 +75,7 @@ const cuffQuestions = ({ measures, choices, bands }: Garment): readonly Question
       working: told("lesson.bands.deepSum", {
         height: term(cutHeight),
         allowance: given(allowance),
-        answer: sum(finishedDepth),
+        answer: sum(asTold(cutHeight) / 2 - allowance),
       }),
     }),
   ];
@@ -92,7 +92,7 @@ const hemQuestion = ({ measures, choices, bands }: Garment): Question => {
       hip: term(hip),
       ease: term(ease),
       allowance: given(allowance),
-      answer: sum(cutLength),
+      answer: sum(asTold(hip) + asTold(ease) + 2 * allowance),
     }),
   });
 };
@@ -103,7 +103,10 @@ const neckQuestion = ({ bands }: Garment): Question => {
   const answer = opening - finishedLength;
   return worked(told("lesson.bands.neck", slots), answer, {
     value: answer,
-    working: told("lesson.bands.neckSum", { ...slots, answer: sum(answer) }),
+    working: told("lesson.bands.neckSum", {
+      ...slots,
+      answer: sum(asTold(opening) - asTold(finishedLength)),
+    }),
   });
 };
 

@@ -1,5 +1,5 @@
 import type { Mm } from "../../geometry/units.ts";
-import { sum, type Told, term, told } from "../words/told.ts";
+import { asTold, sum, type Told, term, told } from "../words/told.ts";
 
 /** A question for a class, with the sum and what it comes to. */
 export type Question = {
@@ -26,16 +26,27 @@ export const worked = (
       : told("lesson.sum.measured", { answer: sum(answer) }),
 });
 
-/** A question whose answer is a difference. In mm. */
+/**
+ * A question whose answer is a difference. In mm. The sum is of the terms as they are told, so that
+ * it comes out for whoever works it by hand.
+ */
 export const minusSum = (ask: Told, a: Mm, b: Mm, answer: Mm): Question =>
   worked(ask, answer, {
     value: a - b,
-    working: told("lesson.sum.minus", { a: term(a), b: term(b), answer: sum(answer) }),
+    working: told("lesson.sum.minus", {
+      a: term(a),
+      b: term(b),
+      answer: sum(asTold(a) - asTold(b)),
+    }),
   });
 
 /** A question whose answer is a sum. In mm. */
 export const plusSum = (ask: Told, a: Mm, b: Mm, answer: Mm): Question =>
   worked(ask, answer, {
     value: a + b,
-    working: told("lesson.sum.plus", { a: term(a), b: term(b), answer: sum(answer) }),
+    working: told("lesson.sum.plus", {
+      a: term(a),
+      b: term(b),
+      answer: sum(asTold(a) + asTold(b)),
+    }),
   });

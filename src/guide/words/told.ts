@@ -63,8 +63,16 @@ export const term = (value: Mm): Slot => ({
   worked: false,
   digits: isTyped(value) ? 3 : 2,
 });
-/** What a sum comes to. */
-export const sum = (value: Mm): Slot => ({ kind: "mm", value, worked: true, digits: 2 });
+/** What a term is told as: a class has nothing finer to reckon with. */
+export const asTold = (value: Mm): Mm => (isTyped(value) ? value : Math.round(value * 100) / 100);
+
+/** What a sum comes to: to a hundredth, or to a thousandth where its terms were typed so. */
+export const sum = (value: Mm): Slot => ({
+  kind: "mm",
+  value,
+  worked: true,
+  digits: isTyped(value) ? 3 : 2,
+});
 /** A share that the draft found, told in per cent. */
 export const share = (value: Ratio): Slot => ({ kind: "share", value, worked: true });
 /** A whole number that is no length. */

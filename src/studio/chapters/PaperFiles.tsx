@@ -9,6 +9,7 @@ import { useStudio, work } from "../state/store.ts";
 import { checkName } from "../tape/checkWords.ts";
 import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
+import { NestedClause } from "./NestedClause.tsx";
 import { RunNote } from "./RunNote.tsx";
 
 const LEAST_REASON = 3;
@@ -97,6 +98,9 @@ export function PaperFiles({ made, sheets }: Props) {
             {say(`paper.${kind}`)}
           </button>
         ))}
+      </div>
+      <div className="clauses apart">
+        <NestedClause />
       </div>
       <RunNote />
     </>

@@ -1,5 +1,8 @@
-import { stopFile, useRun } from "../files/exporting.ts";
+import { type FileKind, stopFile, useRun } from "../files/exporting.ts";
 import { useSay } from "../words/say.ts";
+
+/** Printed to be cut by: its test square is measured first. */
+const isSheets = (kind: FileKind): boolean => kind === "pdf" || kind === "nested";
 
 /** What became of the file that was asked for. */
 export function RunNote() {
@@ -21,7 +24,7 @@ export function RunNote() {
   const text = {
     made: () =>
       run.state === "made"
-        ? say(run.kind === "pdf" ? "paper.after" : "paper.made", { file: run.file })
+        ? say(isSheets(run.kind) ? "paper.after" : "paper.made", { file: run.file })
         : "",
     stopped: () => say("paper.cancelled"),
     failed: () => (run.state === "failed" ? say("paper.failed", { why: run.why }) : ""),

@@ -15,7 +15,7 @@ export const isHome = (kind: ExportKind): kind is HomeKind => HOME.includes(kind
 /** The sheets of a home printer that stand nearest to the paper chosen. */
 export const homePaper = (paper: PaperChoice): HomePaper => (paper === "letter" ? "letter" : "a4");
 
-export type ExportPhase = "start" | "draw" | "write" | "pupils";
+export type ExportPhase = "start" | "draw" | "write" | "pupils" | "bodies";
 
 /** What a file is made from: the same as the command line takes. */
 export type ExportJob = {
@@ -42,6 +42,19 @@ export type ClassJob = {
   readonly home: HomePaper;
   readonly date: string | null;
   readonly language: Language;
+};
+
+/** A body in a nested file; a standard size is told by its name. */
+export type NestedBody = { readonly body: Body; readonly size?: string };
+
+/** Several bodies or sizes over each other, each a layer. */
+export type NestedJob = {
+  readonly kind: "nested";
+  readonly bodies: readonly NestedBody[];
+  readonly choices: Choices;
+  readonly paper: PaperChoice;
+  readonly print: PrintChoices;
+  readonly date: string | null;
 };
 
 /** The marks for photographing a block: the same whoever is drafted for. */

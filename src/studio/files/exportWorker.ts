@@ -12,6 +12,7 @@ import {
   type ExportJob,
   isHome,
   type MarkersJob,
+  type NestedJob,
 } from "./exportJob.ts";
 
 const say = (answer: ExportAnswer): void => postMessage(answer);
@@ -80,10 +81,30 @@ const markers = async ({ home, language }: MarkersJob): Promise<BlobPart> => {
   return new Uint8Array(await markersPdf(FEWEST_MARKS, options));
 };
 
-type Job = ExportJob | ClassJob | MarkersJob;
+/** What several sizes share is laid out once for them all; hands lay one body's pieces only. */
+const nested = async (job: NestedJob): Promise<BlobPart> => {
+  const [first, ...others] = job.bodies.map(({ body, size }, i) => {
+    say({ kind: "phase", phase: "bodies", share: (0.4 * i) / job.bodies.length });
+    const made = make(body, job.choices, null);
+    return size === undefined ? made : { ...made, body: { ...made.body, size } };
+  });
+  if (!first) throw new Error("There is nothing to nest.");
+  const [{ layOutNest }, { nestPdf }] = await Promise.all([
+    import("../../export/nest.ts"),
+    import("../../export/nestPdf.ts"),
+  ]);
+  say({ kind: "phase", phase: "start", share: 0.45 });
+  const sheets = layOutNest([first, ...others], job.paper, { ...job.print, only: [], placed: [] });
+  say({ kind: "phase", phase: "draw", share: 0.6 });
+  const date = job.date === null ? {} : { date: job.date };
+  return new Uint8Array(await nestPdf([first, ...others], sheets, { font: await font(), ...date }));
+};
+
+type Job = ExportJob | ClassJob | MarkersJob | NestedJob;
 
 const bytesOf = (job: Job): Promise<BlobPart> => {
   if (job.kind === "markers") return markers(job);
+  if (job.kind === "nested") return nested(job);
   return job.kind === "class" ? classSheets(job) : bodyFile(job);
 };
 

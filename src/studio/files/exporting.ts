@@ -16,10 +16,12 @@ import {
   type ExportPhase,
   isHome,
   type MarkersJob,
+  type NestedJob,
 } from "./exportJob.ts";
 import { homeNow } from "./homePaper.ts";
+import { type NestedOf, nestedBodies, nestedFault } from "./nested.ts";
 
-type FileKind = ExportKind | ClassJob["kind"] | MarkersJob["kind"];
+export type FileKind = ExportKind | (ClassJob | MarkersJob | NestedJob)["kind"];
 
 /** What the page says of a file that is being made. */
 export type Run =
@@ -49,6 +51,7 @@ const TYPES: Readonly<Record<FileKind, { ending: string; type: string }>> = {
   answers: { ending: "-answers.pdf", type: "application/pdf" },
   test: { ending: "-rib-test.pdf", type: "application/pdf" },
   class: { ending: "-class.pdf", type: "application/pdf" },
+  nested: { ending: "-nested.pdf", type: "application/pdf" },
   markers: { ending: "-marks.pdf", type: "application/pdf" },
 };
 
@@ -76,7 +79,7 @@ const onAnswer = (kind: FileKind, file: string, answer: ExportAnswer): void => {
 };
 
 /** Off the page's own thread; one at a time. */
-const begin = (job: ExportJob | ClassJob | MarkersJob, title: string): void => {
+const begin = (job: ExportJob | ClassJob | MarkersJob | NestedJob, title: string): void => {
   end();
   const file = fileName(title, TYPES[job.kind].ending);
   show({ state: "working", file, phase: "start", share: 0.05 });
@@ -125,6 +128,16 @@ export const makeClassSheets = (): void => {
   const { language } = studio();
   const { choices, date } = now;
   begin({ kind: "class", title, pupils, choices, home: homeNow(now), date, language }, title);
+};
+
+/** Several bodies or sizes in one file. */
+export const makeNested = (of: NestedOf): void => {
+  const now = work();
+  const { choices, paper, print, date } = now;
+  const bodies = nestedBodies(of, now);
+  const title = of === "work" ? now.title : of;
+  if (nestedFault(bodies.length) === null)
+    begin({ kind: "nested", bodies, choices, paper, print, date }, title);
 };
 
 /** The marks that are laid round a block to photograph it. */

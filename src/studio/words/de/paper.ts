@@ -72,6 +72,7 @@ export const paper: Readonly<Record<keyof typeof en, string>> = {
   "paper.working": "„{file}“ entsteht: {phase}",
   "paper.phase.start": "auslegen",
   "paper.phase.draw": "Blätter zeichnen",
+  "paper.phase.bodies": "die Körper zeichnen",
   "paper.phase.pupils": "die Grundschnitte der Schüler",
   "paper.phase.write": "schreiben",
   "paper.cancel": "Anhalten",
@@ -92,4 +93,15 @@ export const paper: Readonly<Record<keyof typeof en, string>> = {
   "paper.leaveOut": "Weglassen",
   "paper.takeIn": "Drucken",
   "paper.test": "50 mm",
+  "nested.say": "{nested} in einer Datei ineinander zeichnen.",
+  "nested.note":
+    "Jeder ist eine Ebene, die ein PDF-Leser ein- und ausschaltet, mit eigener Linienart; so liest es sich auch schwarz-weiß.",
+  "nested.what": "Was ineinander gezeichnet wird",
+  "nested.of.work": "Die {count} Körper dieser Arbeit",
+  "nested.of.women": "{count} Größen für Frauen",
+  "nested.of.men": "{count} Größen für Männer",
+  "nested.few": "Es ist {count}; zwei müssen es sein. Einen Körper hinzufügen, oder Größen nehmen.",
+  "nested.many":
+    "Es sind {count} Körper; {most} lassen sich an ihren Linien unterscheiden. Weniger nehmen.",
+  "nested.make": "PDF mit {count} Ebenen machen",
 };

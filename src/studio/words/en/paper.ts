@@ -70,6 +70,7 @@ export const paper = {
   "paper.working": "Making “{file}”: {phase}",
   "paper.phase.start": "laying out",
   "paper.phase.draw": "drawing sheets",
+  "paper.phase.bodies": "drafting the bodies",
   "paper.phase.pupils": "drafting the pupils’ blocks",
   "paper.phase.write": "writing",
   "paper.cancel": "Stop",
@@ -90,4 +91,15 @@ export const paper = {
   "paper.leaveOut": "Leave it out",
   "paper.takeIn": "Print it",
   "paper.test": "50 mm",
+  "nested.say": "Nest {nested} in one file.",
+  "nested.note":
+    "Each is a layer that a PDF reader switches on and off, with its own kind of line, so that it reads in black and white.",
+  "nested.what": "What is nested",
+  "nested.of.work": "the {count} bodies of this work",
+  "nested.of.women": "{count} sizes for women",
+  "nested.of.men": "{count} sizes for men",
+  "nested.few": "{count} is to be nested; two are needed. Add a body, or nest sizes.",
+  "nested.many":
+    "{count} bodies are to be nested; {most} can be told apart by their lines. Nest fewer.",
+  "nested.make": "Make the nested PDF, {count} layers",
 } as const;

@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { nearest } from "../project/nearest.ts";
+import { type Also, alsoWanted } from "./alsoFiles.ts";
 import {
   type GuideCommand,
   guideWanted,
@@ -18,6 +19,8 @@ export type DraftCommand = PrintWanted & {
   readonly choices: string | null;
   readonly block: string | null;
   readonly date: string | null;
+  /** Files beside the tiled one: on this paper for a copy shop; for a projector. */
+  readonly also: Also;
   readonly out: string;
 };
 export type BatchCommand = PrintWanted & {
@@ -52,6 +55,8 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
     block: "string",
     ...PRINT_OPTIONS,
     only: "string",
+    "copy-shop": "string",
+    projector: "boolean",
     date: "string",
     out: "string",
     ...HELP,
@@ -129,7 +134,9 @@ const draftCommand = ({ options }: Sorted, wrong: Wrong): Command => {
   if (date !== null && !isDate(date))
     return wrong(`--date is ${date}; it must be a day written YYYY-MM-DD.`);
   const [choices, block] = [options.get("choices") ?? null, options.get("block") ?? null];
-  return { command: "draft", body, choices, block, ...printed, date, out };
+  const also = alsoWanted(options);
+  if ("sentence" in also) return wrong(also.sentence);
+  return { command: "draft", body, choices, block, ...printed, date, also, out };
 };
 
 const batchCommand = ({ options }: Sorted, wrong: Wrong): Command => {

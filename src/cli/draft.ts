@@ -2,6 +2,7 @@ import { wantedFaults } from "../export/printFaults.ts";
 import { ageNotice } from "../project/ageNotice.ts";
 import { sentence } from "../project/refusal.ts";
 import { worstVerdict } from "../project/summaryCsv.ts";
+import { alsoFiles } from "./alsoFiles.ts";
 import type { DraftCommand } from "./arguments.ts";
 import { printFont } from "./assets.ts";
 import { filesFrom, laidBody } from "./bodyFiles.ts";
@@ -32,7 +33,10 @@ export const draft = async (command: DraftCommand, voice: Voice): Promise<ExitSt
   for (const fault of missing) voice.err(`${sentence(fault)}\n`);
   if (missing.length > 0) return REFUSED;
   const { made, files } = await filesFrom(laid, job, size);
-  const status = writeFiles(out, files, voice);
+  const subject = size === undefined ? made : { ...made, body: { ...made.body, size } };
+  const dated = date === null ? {} : { date };
+  const more = await alsoFiles(command.also, subject, { font: job.font, ...dated });
+  const status = writeFiles(out, { ...files, ...more }, voice);
   if (status !== DONE) return status;
   voice.err(`${made.body.id}: ${worstVerdict(made.checks)}, in ${out}\n`);
   for (const { verdict, message } of made.checks)

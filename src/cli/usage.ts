@@ -23,6 +23,7 @@ Without --paper it is a4. Rolls are named by their width.`;
 const SYNOPSIS: Readonly<Record<CommandName, string>> = {
   draft: `npm run -s ribwright -- draft --body BODY.json --out DIR
     [--choices CHOICES.json] [--block BLOCK.json] [--paper NAME] [--only A1,A2] [--date YYYY-MM-DD]
+    [--copy-shop NAME] [--projector]
     [--turn portrait|landscape|fewest] [--margins MM] [--join overlap|butt] [--overlap MM]
     [--square-along MM] [--square-across MM]`,
   batch: `npm run -s ribwright -- batch --bodies BODIES.csv --out DIR
@@ -64,6 +65,8 @@ const DETAILS: Readonly<Record<CommandName, string>> = {
   --block FILE    the maker's own block; without it the block is drafted from the measures
 ${PRINT_DETAILS}
   --only SHEETS   these sheets alone, by their names on the page map: A1,A2,C3
+  --copy-shop NAME  copy-shop.pdf as well: all on one large sheet of this paper, such as roll-914 or a0
+  --projector     projector.pdf as well: one page at true size, light lines on dark over a grid
   --date DATE     printed on the sheets, such as 2026-03-14; without it no date is printed
   --out DIR       where the files go; made if it is not there
 

@@ -17,6 +17,7 @@ describe("the command line", () => {
       paper: "a0",
       print: DEFAULT_PRINT,
       date: "2026-02-28",
+      also: { copyShop: null, projector: false },
       out: "out",
     });
   });

@@ -19,6 +19,13 @@ export const SQUARE_WORDS: readonly string[] = [
   "Wrong otherwise: see the first page.",
 ];
 
+/** What a copy shop is asked for, and what is measured before anything is cut. */
+export const COPY_SHOP_WORDS: readonly string[] = [
+  "Print at 100 %, actual size, black on white, with no fitting to the roll.",
+  "Measure the squares on the counter, across and along. If one is wrong, ask for it again.",
+  "Nothing has to be joined. Where there are several sheets they overlap by 10 mm.",
+];
+
 export const TURNING_WORDS =
   "The turning (seam allowance) is the cloth between the seam line and the cut line. It is drawn already: add none.";
 

@@ -16,7 +16,7 @@ import { openPdf } from "./pdfFile.ts";
 import { bodyName } from "./pieceFacts.ts";
 import { DEFAULT_PRINT } from "./printChoices.ts";
 import { ASIDE, squaresBeside } from "./scaleTest.ts";
-import { sheetMaker, shownIn } from "./sheetPages.ts";
+import { sheetMaker, shownIn, wordForms } from "./sheetPages.ts";
 import type { Sheets } from "./sheets.ts";
 import { fittedHeading, heading, hung, type Part, paragraph, space, stacked } from "./stack.ts";
 import type { SheetSubject } from "./subject.ts";
@@ -95,13 +95,12 @@ export const copyShopPdf = async (
   const { width, height } = sheets;
   const title = `Ribwright pattern for a copy shop, ${subject.body.id}`;
   const pdf = await openPdf({ font: options.font, title, date, width, height });
-  const forms = drawing.pieces.map((piece) => formOf(pdf, piece));
-  const words = drawing.pieces.flatMap((piece) => piece.words);
+  const forms = [...drawing.pieces.map((piece) => formOf(pdf, piece)), ...wordForms(pdf, drawing)];
   const band = bandArt(scene);
   const addSheet = sheetMaker(
     pdf,
     scene,
-    (window) => shownIn(window, forms, words, pdf),
+    (window) => shownIn(window, forms),
     () => band,
   );
   for (const page of sheets.pages) addSheet(page);

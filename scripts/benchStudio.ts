@@ -4,6 +4,7 @@ import { cpus, loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { type Browser, chromium, type Page } from "@playwright/test";
+import { benchPhoto } from "./bench/studioPhoto.ts";
 
 /**
  * How fast the studio is, on a served build in a real browser without a graphics card.
@@ -222,8 +223,10 @@ const memory = async (browser: Browser): Promise<void> => {
   await page.close();
 };
 
+const photo = (browser: Browser): Promise<void> => benchPhoto(browser, HOME, tell);
+
 /** Named on the command line, only these are measured. */
-const PARTS = { load: firstLoad, start: coldStart, drag, map: dragPiece, memory } as const;
+const PARTS = { load: firstLoad, start: coldStart, drag, map: dragPiece, memory, photo } as const;
 
 const run = async (wanted: readonly string[]): Promise<void> => {
   const folder = mkdtempSync(join(tmpdir(), "ribwright-bench-"));

@@ -7,6 +7,7 @@ import { benchOffsets } from "./offsets.ts";
 import { benchPatternSize } from "./patternSize.ts";
 import { benchPoints } from "./points.ts";
 import { printRows, type Row } from "./row.ts";
+import { benchTracing } from "./tracing.ts";
 
 type Part = {
   readonly title: string;
@@ -23,6 +24,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   sheets: { title: "Many bodies with sheets", run: benchSheets },
   size: { title: "Size of a pattern", run: benchPatternSize },
   handouts: { title: "Handouts of a class", run: benchHandouts },
+  tracing: { title: "A block from its picture", run: benchTracing },
 };
 
 /** A part that cannot be measured is told, and the others go on. */

@@ -42,10 +42,10 @@ export type Placing = {
 export type Table = { readonly window: Window; readonly preview: ImageBitmap };
 
 /** A run that was followed, brought together with the run before it. */
-export type FollowedRun = { readonly joint: Joint | null; readonly run: Path; readonly error: Mm };
+type FollowedRun = { readonly joint: Joint | null; readonly run: Path; readonly error: Mm };
 
 /** What the worker is asked, and what it answers. */
-export type Jobs = {
+type Jobs = {
   open: { ask: { readonly picture: PictureFile }; answer: Opened };
   marks: { ask: { readonly picture: PictureFile }; answer: readonly SeenMark[] };
   patch: {

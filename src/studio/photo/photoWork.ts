@@ -5,10 +5,10 @@ import type { SeenMark } from "../../trace/photo/mark.ts";
 import type { Pixel } from "../../trace/photo/picture.ts";
 
 /** A length that is known in a picture, such as a ruler's; null while it is not typed yet. */
-export type KnownLength = { readonly from: Pixel; readonly to: Pixel; readonly length: Mm | null };
+type KnownLength = { readonly from: Pixel; readonly to: Pixel; readonly length: Mm | null };
 
 /** Both ends of something straight on the table, as the maker showed them. */
-export type ShownEdge = readonly [Pixel, Pixel];
+type ShownEdge = readonly [Pixel, Pixel];
 
 /** One picture of a piece. Its file lies apart, under its id. */
 export type Photo = {

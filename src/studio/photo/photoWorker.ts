@@ -23,7 +23,7 @@ import { placePiece } from "./placePiece.ts";
 import { windowOf } from "./tableWindow.ts";
 
 /** The longer side of what is shown of the table. */
-const SHOWN = 3200;
+const SHOWN = 2400;
 
 type Share = (share: number) => void;
 

@@ -26,8 +26,8 @@ export const buildBundle = async () => {
       target: "node20",
       format: "esm",
       banner: { js: REQUIRE },
-      // jsPDF is loaded when the first PDF is drawn, from its own folder.
-      external: ["jspdf"],
+      // jsPDF is loaded when the first PDF is drawn, pdfjs-dist when one is read; from their folders.
+      external: ["jspdf", "pdfjs-dist"],
       logLevel: "silent",
     });
     renameSync(aside, BUNDLE);

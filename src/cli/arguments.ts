@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { nearest } from "../project/nearest.ts";
 import { type Also, alsoWanted } from "./alsoFiles.ts";
+import { BLOCK_OPTIONS, type BlockCommand, blockWanted } from "./blockCommand.ts";
 import {
   type GuideCommand,
   guideWanted,
@@ -36,6 +37,7 @@ export type Command =
   | DraftCommand
   | BatchCommand
   | CheckCommand
+  | BlockCommand
   | GuideCommand
   | HandoutCommand
   | MarkersCommand
@@ -70,6 +72,7 @@ const OPTIONS: Readonly<Record<CommandName, Readonly<Record<string, Kind>>>> = {
     ...HELP,
   },
   check: HELP,
+  block: { ...BLOCK_OPTIONS, ...HELP },
   guide: { ...HOME_OPTIONS.guide, ...HELP },
   handout: { ...HOME_OPTIONS.handout, ...HELP },
   markers: { ...MARKERS_OPTIONS, ...HELP },
@@ -170,7 +173,10 @@ const withoutCommand = (words: readonly string[]): Command => {
   return { command: "wrong", sentence: `${first} is not a command.${hint}`, of: null };
 };
 
-const homeWanted = (name: "guide" | "handout" | "markers" | "nest", options: Sorted["options"]) => {
+type Other = Exclude<CommandName, "draft" | "batch" | "check">;
+
+const otherWanted = (name: Other, options: Sorted["options"]) => {
+  if (name === "block") return blockWanted(options);
   if (name === "markers") return markersWanted(options);
   if (name === "nest") return nestWanted(options, isDate);
   return name === "guide" ? guideWanted(options, isDate) : handoutWanted(options, isDate);
@@ -190,6 +196,6 @@ export const commandOf = (words: readonly string[]): Command => {
   if (stray !== undefined) return wrong(`${stray} stands there without an option before it.`);
   if (name === "draft") return draftCommand(sorted, wrong);
   if (name === "batch") return batchCommand(sorted, wrong);
-  const wanted = homeWanted(name, sorted.options);
+  const wanted = otherWanted(name, sorted.options);
   return "sentence" in wanted ? wrong(wanted.sentence) : wanted;
 };

@@ -2,6 +2,7 @@ import { isMainThread } from "node:worker_threads";
 import { PROGRAM } from "../export/data/program.ts";
 import { commandOf } from "./arguments.ts";
 import { batch } from "./batch.ts";
+import { block } from "./block.ts";
 import { check } from "./check.ts";
 import { draft } from "./draft.ts";
 import { DONE, type ExitStatus, FAILED, REFUSED } from "./exitStatus.ts";
@@ -21,6 +22,8 @@ const run = async (words: readonly string[], voice: Voice): Promise<ExitStatus> 
       return batch(command, voice);
     case "check":
       return check(command, voice);
+    case "block":
+      return block(command, voice);
     case "guide":
       return guide(command, voice);
     case "handout":

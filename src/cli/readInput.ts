@@ -9,7 +9,14 @@ const MB = 1_000_000;
  * The largest files that are read, in bytes. Ours: many times what such a file ever needs, and far
  * below what would fill the memory.
  */
-export const LARGEST = { bodies: 16 * MB, body: MB, choices: MB, block: 4 * MB, report: 16 * MB };
+export const LARGEST = {
+  bodies: 16 * MB,
+  body: MB,
+  choices: MB,
+  block: 4 * MB,
+  drawing: 40 * MB,
+  report: 16 * MB,
+};
 
 export type BytesRead = { readonly bytes: Uint8Array } | { readonly fault: Fault };
 

@@ -2,7 +2,16 @@ import { MOST_NESTED } from "../export/data/layerStyles.ts";
 import { PAPER_NAMES } from "../export/data/paper.ts";
 import { FEWEST_MARKS, MOST_MARKS } from "../export/markerPages.ts";
 
-export const COMMANDS = ["draft", "batch", "check", "guide", "handout", "markers", "nest"] as const;
+export const COMMANDS = [
+  "draft",
+  "batch",
+  "check",
+  "block",
+  "guide",
+  "handout",
+  "markers",
+  "nest",
+] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 const NAMES = PAPER_NAMES.join(", ");
@@ -31,6 +40,9 @@ const SYNOPSIS: Readonly<Record<CommandName, string>> = {
     [--turn portrait|landscape|fewest] [--margins MM] [--join overlap|butt] [--overlap MM]
     [--square-along MM] [--square-across MM]`,
   check: "npm run -s ribwright -- check REPORT.json",
+  block: `npm run -s ribwright -- block --drawing FILE.svg|FILE.pdf --out BLOCK.json
+    [--names NAMES.json] [--allowances ALLOWANCES.json]
+    npm run -s ribwright -- block --tape TAPE.json --out BLOCK.json`,
   guide: `npm run -s ribwright -- guide --body BODY.json --out DIR
     [--choices CHOICES.json] [--block BLOCK.json] [--paper a4|letter] [--language en|de]
     [--date YYYY-MM-DD]`,
@@ -83,6 +95,16 @@ ${PRINT_DETAILS}
 ${PAPERS_LIST}`,
   check: `Reads a report back, measures every line of it again and prints what does not hold,
 by seam or edge.`,
+  block: `Brings a block of the maker's own in from a drawing or from its lengths by tape, prints what
+its seams have to say, one line each, and writes it for draft --block.
+
+  --drawing FILE     SVG, or a PDF that was drawn; lines named front, front.raglan and so on, or
+                     told by their shapes
+  --names FILE       what lines are called in the drawing: { "front": "path12", "back.side": "B3" }
+  --allowances FILE  where the turnings are drawn, in mm:
+                     { "raglan": 10, "side": 10, "underarm": 10, "hem": 30, "neckline": 10 }
+  --tape FILE        in place of --drawing: { "unit": "mm", "halfWidth": 275, … }, see docs/files.md
+  --out FILE         the block's file`,
   guide: `Writes DIR/guide.pdf: how to sew this garment, step by step, with its own lengths and pictures,
 the cloth it needs and the rib's test on a table.
 

@@ -24,7 +24,7 @@ const sleevePiece = pieceOf({
   underarmBack: path,
   raglanBack: path,
 });
-const allowancesSchema = z.strictObject(
+export const allowancesSchema = z.strictObject(
   {
     raglan: allowance,
     side: allowance,

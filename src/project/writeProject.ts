@@ -1,3 +1,4 @@
+import type { BlockFile } from "../drafting/blockFile.ts";
 import { KEPT_IDS, MEASURE_IDS } from "../drafting/measures.ts";
 import type { BroughtBlock, Work, WorkBody } from "./work.ts";
 
@@ -19,21 +20,28 @@ const bodyForFile = ({ id, name, part, sex, measures }: WorkBody) => ({
   ),
 });
 
-/** The block in the file format of its own, so that it can be taken out and used alone. */
-const blockForFile = ({ name, file, body }: BroughtBlock) => {
-  const { front, back, sleeve } = file.pieces;
-  return {
-    name,
-    ...(body === null ? {} : { body }),
-    file: {
-      format: "ribwright-block",
-      version: 1,
-      unit: file.unit,
-      pieces: { front: { edges: front }, back: { edges: back }, sleeve: { edges: sleeve } },
-      ...(file.allowances ? { allowances: file.allowances } : {}),
-    },
-  };
-};
+/** A block in the file format of its own, so that it can be taken out and used alone. */
+const ownFormat = ({ unit, pieces, allowances }: BlockFile) => ({
+  format: "ribwright-block",
+  version: 1,
+  unit,
+  pieces: {
+    front: { edges: pieces.front },
+    back: { edges: pieces.back },
+    sleeve: { edges: pieces.sleeve },
+  },
+  ...(allowances ? { allowances } : {}),
+});
+
+const blockForFile = ({ name, file, body }: BroughtBlock) => ({
+  name,
+  ...(body === null ? {} : { body }),
+  file: ownFormat(file),
+});
+
+/** A block as the text of its file. */
+export const writeBlockFile = (file: BlockFile): string =>
+  `${JSON.stringify(ownFormat(file), null, 2)}\n`;
 
 /** The work as the text of its file. The same work gives the same text. Lengths in mm. */
 export const writeProject = (work: Work, indent = 2): string =>

@@ -4,7 +4,7 @@ import { Clause } from "../page/Clause.tsx";
 import { usePrint } from "../state/print.ts";
 import { useSay } from "../words/say.ts";
 import { ChoiceSlot } from "./ChoiceSlot.tsx";
-import { assigned, choiceOf, pieceIn, sortedOf } from "./drawing.ts";
+import { assigned, choiceOf, pieceIn, shapeInHand, sortedOf } from "./drawing.ts";
 import { changeDrawing } from "./drawingChanges.ts";
 import { edgeWord } from "./edgeWord.ts";
 import { edgesOf } from "./naming.ts";
@@ -131,7 +131,7 @@ function LineInHand({ drawing }: { readonly drawing: Drawing }) {
   const studioSay = useSay();
   const p = usePrint();
   const lit = useOwn((s) => s.lit);
-  const at = lit?.startsWith("shape.") ? Number(lit.slice("shape.".length)) : Number.NaN;
+  const at = shapeInHand(lit);
   const shape = sortedOf(drawing).shapes[at];
   if (!shape) return null;
   const targets = OWN_PIECES.flatMap((piece) => [

@@ -1,16 +1,19 @@
 import { useState } from "react";
+import { lengthOf } from "../../geometry/length.ts";
 import { Clause } from "../page/Clause.tsx";
 import { usePrint } from "../state/print.ts";
+import { useSay } from "../words/say.ts";
 import { AssignPieces } from "./AssignPieces.tsx";
 import { BlockTable } from "./BlockTable.tsx";
 import { DrawingTable } from "./DrawingTable.tsx";
-import { sortedOf } from "./drawing.ts";
+import { shapeInHand, sortedOf } from "./drawing.ts";
 import { changeDrawing } from "./drawingChanges.ts";
+import { edgeWord } from "./edgeWord.ts";
 import { LengthSlot } from "./LengthSlot.tsx";
 import { NextStep } from "./NextStep.tsx";
 import { OpenDrawing } from "./OpenDrawing.tsx";
 import { OwnPage } from "./OwnShell.tsx";
-import type { Drawing } from "./ownBlock.ts";
+import { type Drawing, OWN_PIECES } from "./ownBlock.ts";
 import { useOwnSay } from "./ownSay.ts";
 import { PagesClause } from "./PagesClause.tsx";
 import { PagesTable } from "./PagesTable.tsx";
@@ -20,16 +23,35 @@ import { ToldFault } from "./ToldFault.tsx";
 /** A drawing is scaled to this much of its size at most and least: beyond it a slip was typed. */
 const MOST_SCALED = 50;
 
+type Known = { readonly length: number; readonly name: string };
+
+/** The line by which the size is told: the one in hand, else the longest, else a named edge. */
+const useKnownLine = (drawing: Drawing): Known | null => {
+  const say = useOwnSay();
+  const studioSay = useSay();
+  const lit = useOwn((s) => s.lit);
+  const { shapes, edges } = sortedOf(drawing);
+  const at = shapeInHand(lit);
+  const shape = shapes[at] ?? shapes[0];
+  if (shape) {
+    const line = shapes[at] ? at + 1 : 1;
+    return { length: shape.length, name: say("own.size.line", { line }) };
+  }
+  const [first] = edges;
+  if (!first) return null;
+  const [piece = "", edge = ""] = first[0].split(".");
+  const known = OWN_PIECES.find((name) => name === piece) ?? "front";
+  const name = `${say(`own.piece.${known}`)}, ${edgeWord(edge, studioSay, say)},`;
+  return { length: lengthOf(first[1]), name };
+};
+
 /** One known length tells whether the file's unit is what it says. */
 function SizeClause({ drawing }: { readonly drawing: Drawing }) {
   const say = useOwnSay();
   const p = usePrint();
-  const lit = useOwn((s) => s.lit);
-  const { shapes } = sortedOf(drawing);
-  const at = lit?.startsWith("shape.") ? Number(lit.slice("shape.".length)) : 0;
-  const shape = shapes[at] ?? shapes[0];
-  if (!shape) return null;
-  const { length } = shape;
+  const known = useKnownLine(drawing);
+  if (!known) return null;
+  const { length, name } = known;
   const resize = (to: number | null, gesture: string) => {
     if (to === null || Math.abs(to - length) < 1e-9) return;
     const scale = (drawing.scale * to) / length;
@@ -37,11 +59,11 @@ function SizeClause({ drawing }: { readonly drawing: Drawing }) {
   };
   return (
     <Clause
-      text={say("own.size", { line: at + 1 })}
+      text={say("own.size", { name })}
       given={{
         length: (
           <LengthSlot
-            label={say("own.size.label", { line: at + 1 })}
+            label={say("own.size.label", { name })}
             value={length}
             least={length / MOST_SCALED}
             most={length * MOST_SCALED}

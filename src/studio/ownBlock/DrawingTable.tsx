@@ -4,7 +4,7 @@ import { toPathData } from "../../geometry/pathData.ts";
 import type { Path } from "../../geometry/segment.ts";
 import { pointAlong } from "../../geometry/split.ts";
 import type { Shape } from "../../trace/edges/sortDrawing.ts";
-import { choiceOf, sortedOf } from "./drawing.ts";
+import { choiceOf, shapeInHand, sortedOf } from "./drawing.ts";
 import { type Fit, OwnTable } from "./OwnTable.tsx";
 import { type Drawing, OWN_PIECES } from "./ownBlock.ts";
 import { useOwnSay } from "./ownSay.ts";
@@ -28,7 +28,7 @@ const onKey = (event: KeyboardEvent, lit: number, count: number): void => {
   const by = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
   if (by !== undefined && count > 0) {
     event.preventDefault();
-    take(lit < 0 ? 0 : (lit + by + count) % count);
+    take(Number.isNaN(lit) ? 0 : (lit + by + count) % count);
   }
   if (event.key === "Enter") {
     event.preventDefault();
@@ -81,7 +81,7 @@ export function DrawingTable({ drawing }: { readonly drawing: Drawing }) {
   const say = useOwnSay();
   const litKey = useOwn((s) => s.lit);
   const { shapes, edges } = sortedOf(drawing);
-  const lit = litKey?.startsWith("shape.") ? Number(litKey.slice("shape.".length)) : -1;
+  const lit = shapeInHand(litKey);
   const named = [...edges.values()];
   const isWhole = (at: number): boolean =>
     OWN_PIECES.some((name) => choiceOf(drawing, name) === at);

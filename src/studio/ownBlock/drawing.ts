@@ -73,6 +73,12 @@ export const sortedOf = (drawing: Drawing): SortedDrawing => {
   return sorted;
 };
 
+const SHAPE = "shape.";
+
+/** The place of the shape in hand, by what is lit; NaN where none is. */
+export const shapeInHand = (lit: string | null): number =>
+  lit?.startsWith(SHAPE) ? Number(lit.slice(SHAPE.length)) : Number.NaN;
+
 /** What a piece or an edge is taken from: as the maker said, else as it is named or likely. */
 export const choiceOf = (drawing: Drawing, target: string): ByHand => {
   const chosen = drawing.byHand[target];

@@ -1,6 +1,5 @@
-import type { BlockFile } from "../../drafting/blockFile.ts";
 import type { Block } from "../../drafting/piece.ts";
-import { toPathData } from "../../geometry/pathData.ts";
+import { blockFileOf } from "../../project/blockFileOf.ts";
 import { heldBody } from "../../project/work.ts";
 import { change } from "../state/changes.ts";
 import { goTo, tell } from "../state/going.ts";
@@ -10,35 +9,6 @@ import { leaveBringing } from "./bringing.ts";
 import type { OwnBlock } from "./ownBlock.ts";
 import { ownSay } from "./ownSay.ts";
 
-/** The block as its file has it: lines in mm, turnings already taken away. */
-export const fileOf = ({ front, back, sleeve }: Block): BlockFile => ({
-  unit: "mm",
-  pieces: {
-    front: {
-      neckline: toPathData(front.neckline),
-      raglan: toPathData(front.raglan),
-      side: toPathData(front.side),
-      hem: toPathData(front.hem),
-      centre: toPathData(front.centre),
-    },
-    back: {
-      neckline: toPathData(back.neckline),
-      raglan: toPathData(back.raglan),
-      side: toPathData(back.side),
-      hem: toPathData(back.hem),
-      centre: toPathData(back.centre),
-    },
-    sleeve: {
-      neckline: toPathData(sleeve.neckline),
-      raglanFront: toPathData(sleeve.raglanFront),
-      underarmFront: toPathData(sleeve.underarmFront),
-      wrist: toPathData(sleeve.wrist),
-      underarmBack: toPathData(sleeve.underarmBack),
-      raglanBack: toPathData(sleeve.raglanBack),
-    },
-  },
-});
-
 /** By what it is called later: the file or picture that it came from, or the way. */
 const nameOf = ({ way, pieces }: OwnBlock): string =>
   way === "tape" ? ownSay("own.way.tape") : (pieces.front?.from ?? ownSay("own.name"));
@@ -47,7 +17,7 @@ const nameOf = ({ way, pieces }: OwnBlock): string =>
 export const takeBlock = (own: OwnBlock, block: Block): void => {
   const name = nameOf(own);
   const now = work();
-  const brought = { name, file: fileOf(block), block, body: heldBody(now).id };
+  const brought = { name, file: blockFileOf(block), block, body: heldBody(now).id };
   change({ ...now, block: brought, useBlock: true }, () => say("step.block"));
   put({ atDoors: false, view: null, heldPiece: null, openCheck: null });
   leaveBringing();

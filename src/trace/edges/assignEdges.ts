@@ -15,7 +15,8 @@ export type BlockPiece = (typeof BLOCK_PIECES)[number];
 /** Lines by the edge that they were assigned to, such as `front.raglan`; by name or by hand. */
 export type Assigned = ReadonlyMap<string, Path>;
 
-const edgesOf = (piece: BlockPiece): readonly string[] =>
+/** The edges that a half front or back, or a sleeve, is drawn with. */
+export const edgesOfPiece = (piece: BlockPiece): readonly string[] =>
   piece === "sleeve" ? EDGES_OF.sleeve : EDGES_OF.half;
 
 /** Only letters, small ones: `front_raglan`, `Front raglan` and `frontRaglan` are one name. */
@@ -38,7 +39,7 @@ export const assignByName = (
   const assigned = new Map<string, Path>();
   const taken = new Set<ReadLine>();
   for (const piece of BLOCK_PIECES) {
-    for (const edge of edgesOf(piece)) {
+    for (const edge of edgesOfPiece(piece)) {
       const mine = lines.filter((line) => isCalled(line, piece, edge));
       const [chain] = chainLines(mine.map(({ path }) => path));
       if (chain) assigned.set(`${piece}.${edge}`, chain);
@@ -69,7 +70,7 @@ const chained = (edges: readonly Path[]): readonly Path[] => {
  * where it was drawn from the other side. Told where an edge is missing or the outline is open.
  */
 export const pieceByEdges = (piece: BlockPiece, assigned: Assigned): Told<NamedOutline> => {
-  const names = edgesOf(piece);
+  const names = edgesOfPiece(piece);
   const edges = names
     .map((edge) => assigned.get(`${piece}.${edge}`))
     .filter((path) => path !== undefined);

@@ -112,7 +112,7 @@ export const openPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPage[
   const codes: Codes = new Map(Object.entries(OPS));
   // The library keeps the bytes that it is given: it gets a copy.
   const task = getDocument({
-    data: bytes.slice(),
+    data: new Uint8Array(bytes),
     isEvalSupported: false,
     useSystemFonts: false,
     disableFontFace: true,

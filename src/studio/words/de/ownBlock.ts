@@ -69,8 +69,9 @@ export const ownBlock: Readonly<Record<keyof typeof en, string>> = {
   "own.piece.elsewhere": "Aus „{file}“ hereingebracht.",
   "own.inHand": "In der Hand ist Linie {number}, {length} lang: Sie ist {is}.",
   "own.inHand.label": "Was die Linie in der Hand ist",
-  "own.size": "Nach der Einheit der Datei ist Linie {line} {length} lang.",
-  "own.size.label": "Länge der Linie {line}",
+  "own.size": "Nach der Einheit der Datei: {name} misst {length}.",
+  "own.size.label": "Länge: {name}",
+  "own.size.line": "Linie {line}",
   "own.size.note":
     "Messen Sie diese Linie auf Ihrem Papier. Geben Sie ihre wahre Länge ein, und die ganze Zeichnung folgt; oder nehmen Sie eine andere Linie in die Hand.",
   "own.size.changed": "Die Zeichnung hat {scale} dessen, was die Datei sagt.",

@@ -66,8 +66,9 @@ export const ownBlock = {
   "own.piece.elsewhere": "Brought in from “{file}”.",
   "own.inHand": "In hand is line {number}, {length} long: it is {is}.",
   "own.inHand.label": "What the line in hand is",
-  "own.size": "By the file’s own unit, line {line} is {length} long.",
-  "own.size.label": "Length of line {line}",
+  "own.size": "By the file’s own unit, {name} is {length} long.",
+  "own.size.label": "Length of {name}",
+  "own.size.line": "line {line}",
   "own.size.note":
     "Measure that line on your paper. Type its true length, and the whole drawing follows; or take another line in hand.",
   "own.size.changed": "The drawing is at {scale} of what the file says.",

@@ -124,6 +124,26 @@ test("guide and handouts on Letter, though the pattern goes on A4", async ({ pag
   }
 });
 
+test("the table test's readings say how each band changes, before they are used", async ({
+  page,
+}) => {
+  await openChoir(page);
+  await turnTo(page, "Cloth");
+  await page.getByText("Find the rib’s two numbers on a table").click();
+  const fold = page.locator("[data-table-test]");
+  await fold.getByLabel(/^Reading under load/u).fill("160");
+  await fold.getByLabel(/^Reading after one hour/u).fill("104");
+  await expect(fold.locator('[data-rib="test.found.stretch"]')).toHaveText(
+    "Stretch 60 %.".replace(" %", "\u00a0%"),
+  );
+  await expect(fold.locator('[data-rib="test.change.hem"]')).toBeVisible();
+  await expect(fold.locator('[data-rib="test.change.pass"]')).toContainText("60");
+  await fold.getByLabel(/^Shortest flat arc/u).fill("101");
+  await expect(fold.locator('[data-rib="test.found.slack"]')).toBeVisible();
+  await fold.getByRole("button", { name: /^Use / }).click();
+  await expect(number(page, "rib.stretch")).toHaveValue("60");
+});
+
 test("the table test is printed by itself, with its arc", async ({ page }) => {
   await openChoir(page);
   await turnTo(page, "Cloth");

@@ -211,6 +211,24 @@ test("the bodies of the work are nested in one file, each a layer", async ({ pag
   ).toBeEnabled();
 });
 
+test("one large page for a copy shop, one for a projector", async ({ page }) => {
+  await openPaper(page);
+  await page.locator("[data-large-paper]").selectOption("roll-610");
+  for (const [button, name] of [
+    ["Make the copy-shop file", /-copy-shop\.pdf$/u],
+    ["Make the projector file", /-projector\.pdf$/u],
+  ] as const) {
+    const waits = page.waitForEvent("download");
+    await page.getByRole("button", { name: button }).click();
+    const saved = await waits;
+    expect(saved.suggestedFilename()).toMatch(name);
+    const told = poppler("pdfinfo", readFileSync(await saved.path()));
+    const [, width] = /Page size: +([\d.]+) x/u.exec(told) ?? [];
+    const roll = button.includes("copy") ? 610 : 1067;
+    expect((Number(width) / 72) * 25.4).toBeCloseTo(roll, 0);
+  }
+});
+
 test("German and inches, axe clean", async ({ page }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   await openPaper(page);

@@ -9,6 +9,7 @@ import { useStudio, work } from "../state/store.ts";
 import { checkName } from "../tape/checkWords.ts";
 import { useSentence } from "../tape/sentences.ts";
 import { useSay } from "../words/say.ts";
+import { LargeFiles } from "./LargeFiles.tsx";
 import { NestedClause } from "./NestedClause.tsx";
 import { RunNote } from "./RunNote.tsx";
 
@@ -100,6 +101,7 @@ export function PaperFiles({ made, sheets }: Props) {
         ))}
       </div>
       <div className="clauses apart">
+        <LargeFiles blocked={blocked} />
         <NestedClause />
       </div>
       <RunNote />

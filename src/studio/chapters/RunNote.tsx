@@ -2,7 +2,8 @@ import { type FileKind, stopFile, useRun } from "../files/exporting.ts";
 import { useSay } from "../words/say.ts";
 
 /** Printed to be cut by: its test square is measured first. */
-const isSheets = (kind: FileKind): boolean => kind === "pdf" || kind === "nested";
+const isSheets = (kind: FileKind): boolean =>
+  kind === "pdf" || kind === "nested" || kind === "copyShop";
 
 /** What became of the file that was asked for. */
 export function RunNote() {

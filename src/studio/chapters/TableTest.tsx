@@ -1,21 +1,22 @@
 import { type ReactNode, useState } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import { CHOICE_RANGES } from "../../drafting/data/ranges.ts";
+import type { RibFound } from "../../guide/readings.ts";
 import { withRib } from "../fields/clothFields.ts";
 import {
-  FOLD_SLACK,
   layRadius,
   loadFor,
   MARKED,
+  minuteRead,
   type Readings,
   recoveryRead,
   scrapWidth,
   slackRead,
-  slowReturn,
   stretchedInUse,
   stretchRead,
 } from "../fields/tableTest.ts";
 import { makeFile, useRun } from "../files/exporting.ts";
+import { Late, late } from "../guide/Late.tsx";
 import { Sentence } from "../page/Sentence.tsx";
 import { change } from "../state/changes.ts";
 import { useMade } from "../state/made.ts";
@@ -57,6 +58,10 @@ function Reading({ label, set }: ReadingProps) {
 const inRange = (value: number, { least, most }: { least: number; most: number }) =>
   value >= least && value <= most;
 
+const RibChanges = late(() =>
+  import("../guide/RibChanges.tsx").then(({ RibChanges: changes }) => ({ default: changes })),
+);
+
 type ResultProps = { readonly readings: Readings; readonly garment: Garment };
 
 function Result({ readings, garment }: ResultProps) {
@@ -74,33 +79,28 @@ function Result({ readings, garment }: ResultProps) {
         {say("test.outside", slots)}
       </p>
     );
-  const slow = slowReturn(readings, stretched);
   const { finishedDepth } = garment.bands.neckband;
-  const slack = slackRead(readings, finishedDepth, layRadius(garment));
+  const rib: RibFound = {
+    stretch,
+    recovery,
+    recoveryAfterMinute: minuteRead(readings, stretched),
+    slack: slackRead(readings, finishedDepth, layRadius(garment)),
+  };
   const use = () => {
     const now = work();
-    const rib = {
+    const rounded = {
       stretch: Math.round(stretch * 1000) / 1000,
       recovery: Math.round(recovery * 1000) / 1000,
     };
-    change({ ...now, choices: withRib(now.choices, rib) }, () =>
+    change({ ...now, choices: withRib(now.choices, rounded) }, () =>
       say("step.word", { what: say("test.title"), to: `${slots.stretch}, ${slots.recovery}` }),
     );
   };
   return (
     <>
-      <p>{say("test.gives", slots)}</p>
-      {slow === null ? null : (
-        <p className="note">{say("test.slow", { share: p.percent(slow) })}</p>
-      )}
-      {slack === null ? null : (
-        <p className="note">
-          {say("test.slack", {
-            slack: p.percent(slack),
-            verdict: say(slack < FOLD_SLACK ? "test.slackLow" : "test.slackGood"),
-          })}
-        </p>
-      )}
+      <Late>
+        <RibChanges garment={garment} rib={rib} />
+      </Late>
       <div className="row">
         <button type="button" className="go quiet" onClick={use}>
           {say("test.use", slots)}

@@ -5,10 +5,6 @@ import type { Mm, Ratio } from "../../geometry/units.ts";
 const GRAMS_PER_MM = 18;
 /** What is marked on the fold before anything is hung on it. */
 export const MARKED: Mm = 100;
-/** Below this after one minute the band looks loose just after dressing. */
-const SLOW = 0.85;
-/** The slack that the neckband is worked with (method 2.1, bandLimit). */
-export const FOLD_SLACK = 0.03;
 
 export type Readings = {
   /** Under the load, after 10 seconds. */
@@ -44,11 +40,9 @@ const backAfter = (stretched: Mm, after: Mm | null): Ratio | null =>
 export const recoveryRead = ({ hour }: Readings, stretched: Mm): Ratio | null =>
   backAfter(stretched, hour);
 
-/** What it has given back after a minute, where that is little enough to be said. */
-export const slowReturn = ({ minute }: Readings, stretched: Mm): Ratio | null => {
-  const share = backAfter(stretched, minute);
-  return share !== null && share < SLOW ? share : null;
-};
+/** What it has given back after a minute. */
+export const minuteRead = ({ minute }: Readings, stretched: Mm): Ratio | null =>
+  backAfter(stretched, minute);
 
 /** e = 1 - A(1 - D/ρ)/100: the slack that this rib's fold bears. */
 export const slackRead = ({ arc }: Readings, depth: Mm, radius: Mm): Ratio | null =>

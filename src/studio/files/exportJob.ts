@@ -7,7 +7,9 @@ import type { HomePaper } from "../../export/printPage.ts";
 import type { Language } from "../units/printLength.ts";
 
 type HomeKind = "guide" | "handout" | "answers" | "test";
-export type ExportKind = "pdf" | "svg" | "dxf" | "report" | HomeKind;
+/** The same pattern on one large page: on paper, or thrown on the cloth. */
+type LargeKind = "copyShop" | "projector";
+export type ExportKind = "pdf" | "svg" | "dxf" | "report" | LargeKind | HomeKind;
 const HOME: readonly ExportKind[] = ["guide", "handout", "answers", "test"] satisfies HomeKind[];
 /** For reading, not for cutting by: made over a stop as well, on a home printer's paper. */
 export const isHome = (kind: ExportKind): kind is HomeKind => HOME.includes(kind);
@@ -25,6 +27,8 @@ export type ExportJob = {
   readonly block: Block | null;
   readonly paper: PaperChoice;
   readonly print: PrintChoices;
+  /** What a copy shop prints on. */
+  readonly large: PaperChoice;
   /** What guide and handout are printed on. */
   readonly home: HomePaper;
   readonly date: string | null;

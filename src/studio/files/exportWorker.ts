@@ -41,6 +41,19 @@ const printed = async (job: ExportJob, made: Made): Promise<BlobPart> => {
   return new Uint8Array(await handoutPdf(made, { ...options, answers }));
 };
 
+/** Large pages are laid out by themselves: the maker's sheets are for a home printer. */
+const large = async (job: ExportJob, made: Made): Promise<BlobPart> => {
+  const { pieces } = made.garment;
+  const options = { font: await font(), ...(job.date === null ? {} : { date: job.date }) };
+  say({ kind: "phase", phase: "draw", share: 0.45 });
+  if (job.kind === "projector") {
+    const { projectorPdf, projectorSheets } = await import("../../export/projector.ts");
+    return new Uint8Array(await projectorPdf(made, projectorSheets(pieces), options));
+  }
+  const { copyShopPdf, copyShopSheets } = await import("../../export/copyShop.ts");
+  return new Uint8Array(await copyShopPdf(made, copyShopSheets(pieces, job.large), options));
+};
+
 /** The file's bytes, by the same calls as the command line's `draft`. */
 const written = async (job: ExportJob, made: Made, sheets: Sheets): Promise<BlobPart> => {
   if (job.kind === "report") return reportBytes(made, sheets);
@@ -71,7 +84,9 @@ const classSheets = async (job: ClassJob): Promise<BlobPart> => {
 const bodyFile = async (job: ExportJob): Promise<BlobPart> => {
   const made = make(job.body, job.choices, job.block);
   say({ kind: "phase", phase: "start", share: 0.15 });
-  return isHome(job.kind) ? printed(job, made) : written(job, made, laidOut(job, made));
+  if (isHome(job.kind)) return printed(job, made);
+  const isLarge = job.kind === "copyShop" || job.kind === "projector";
+  return isLarge ? large(job, made) : written(job, made, laidOut(job, made));
 };
 
 /** Four marks, one a page. */

@@ -19,6 +19,7 @@ import {
   type NestedJob,
 } from "./exportJob.ts";
 import { homeNow } from "./homePaper.ts";
+import { largeNow } from "./largePaper.ts";
 import { type NestedOf, nestedBodies, nestedFault } from "./nested.ts";
 
 export type FileKind = ExportKind | (ClassJob | MarkersJob | NestedJob)["kind"];
@@ -51,6 +52,8 @@ const TYPES: Readonly<Record<FileKind, { ending: string; type: string }>> = {
   answers: { ending: "-answers.pdf", type: "application/pdf" },
   test: { ending: "-rib-test.pdf", type: "application/pdf" },
   class: { ending: "-class.pdf", type: "application/pdf" },
+  copyShop: { ending: "-copy-shop.pdf", type: "application/pdf" },
+  projector: { ending: "-projector.pdf", type: "application/pdf" },
   nested: { ending: "-nested.pdf", type: "application/pdf" },
   markers: { ending: "-marks.pdf", type: "application/pdf" },
 };
@@ -111,6 +114,7 @@ export const makeFile = (kind: ExportKind): void => {
     block: pupil ? null : blockOf(now),
     paper: now.paper,
     print: now.print,
+    large: largeNow(),
     home: homeNow(now),
     date: now.date,
     language: studio().language,

@@ -65,14 +65,7 @@ export const chapters: Readonly<Record<keyof typeof en, string>> = {
   "test.three":
     "Die Schnittkante an einen Bogen mit dem Radius {radius} stecken, Bruch nach innen. Der kürzeste Bogen, auf dem {mark} davon noch flach liegen, ist {arc}.",
   "test.print": "Probe und Bogen drucken",
-  "test.gives": "Dieses Bündchen dehnt sich um {stretch} und gibt {recovery} zurück.",
   "test.use": "{stretch} und {recovery} verwenden",
-  "test.slow":
-    "Nach einer Minute hat es erst {share} zurückgegeben; das Band wird gleich nach dem Anziehen weit wirken.",
-  "test.slack": "Sein Bruch trägt {slack} Weite. {verdict}",
-  "test.slackGood": "Damit ist das Band gerechnet.",
-  "test.slackLow":
-    "Das ist weniger als die 3 %, mit denen gerechnet wird: das Halsbündchen nicht länger als gefunden schneiden.",
   "test.waits": "Geben Sie die Ablesungen ein, um die zwei Zahlen zu sehen.",
   "test.reading": "Ablesung unter Last",
   "test.minute": "Ablesung nach einer Minute",

@@ -31,7 +31,7 @@ export const checks: Readonly<Record<keyof typeof en, string>> = {
   "check.measure": "{name} passt nicht dazu",
   "limit.least": "mindestens {limit}",
   "limit.most": "höchstens {limit}",
-  "value.apart": "{value} auseinander",
+  "value.apart": "Abstand {value}",
   "value.turn": "{value} daneben",
   "value.stretch": "Dehnung {value}",
   "value.plain": "{value}",

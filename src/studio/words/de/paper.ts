@@ -93,6 +93,15 @@ export const paper: Readonly<Record<keyof typeof en, string>> = {
   "paper.leaveOut": "Weglassen",
   "paper.takeIn": "Drucken",
   "paper.test": "50 mm",
+  "large.copyShop": "Für den Copyshop, auf {large}.",
+  "large.copyShopNote":
+    "Der ganze Schnitt in einem, mit Titel und Prüfquadraten am oberen Rand. Wahre Größe verlangen, 100 %.",
+  "large.paper": "Papier des Copyshops",
+  "large.makeCopyShop": "Datei für den Copyshop machen",
+  "large.projector": "Für einen Projektor über dem Zuschneidetisch.",
+  "large.projectorNote":
+    "Dicke helle Linien auf dunklem Grund, mit einem Gitter und zwei Linien von 500 mm zum Einstellen.",
+  "large.makeProjector": "Datei für den Projektor machen",
   "nested.say": "{nested} in einer Datei ineinander zeichnen.",
   "nested.note":
     "Jeder ist eine Ebene, die ein PDF-Leser ein- und ausschaltet, mit eigener Linienart; so liest es sich auch schwarz-weiß.",

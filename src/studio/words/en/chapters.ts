@@ -64,14 +64,7 @@ export const chapters = {
   "test.three":
     "Pin the raw edge along an arc of radius {radius}, fold inwards. The shortest arc on which {mark} of it still lies flat is {arc}.",
   "test.print": "Print the test and its arc",
-  "test.gives": "This rib stretches {stretch} and gives back {recovery}.",
   "test.use": "Use {stretch} and {recovery}",
-  "test.slow":
-    "After a minute it has given back only {share}; the band will look loose just after dressing.",
-  "test.slack": "Its fold bears {slack} of slack. {verdict}",
-  "test.slackGood": "That is what the band is worked with.",
-  "test.slackLow":
-    "That is less than the 3 % the band is worked with: keep the neckband at the length found, not longer.",
   "test.waits": "Give the readings to see the two numbers.",
   "test.reading": "Reading under load",
   "test.minute": "Reading after one minute",

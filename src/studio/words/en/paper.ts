@@ -91,6 +91,15 @@ export const paper = {
   "paper.leaveOut": "Leave it out",
   "paper.takeIn": "Print it",
   "paper.test": "50 mm",
+  "large.copyShop": "For a copy shop, on {large}.",
+  "large.copyShopNote":
+    "The whole pattern in one, with its title and test squares along the top. Ask for true size, 100 %.",
+  "large.paper": "Paper of the copy shop",
+  "large.makeCopyShop": "Make the copy-shop file",
+  "large.projector": "For a projector over the cutting table.",
+  "large.projectorNote":
+    "Thick light lines on a dark ground, with a grid and two lines of 500 mm to set the projector by.",
+  "large.makeProjector": "Make the projector file",
   "nested.say": "Nest {nested} in one file.",
   "nested.note":
     "Each is a layer that a PDF reader switches on and off, with its own kind of line, so that it reads in black and white.",

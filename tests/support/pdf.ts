@@ -28,7 +28,7 @@ export const poppler = (
 
 /** Runs another reader on a PDF; IN stands for the file. Gives all that it prints. */
 export const withTool = (
-  tool: "qpdf" | "mutool" | "gs",
+  tool: "qpdf" | "mutool",
   options: readonly string[],
   pdf: Uint8Array,
 ): string =>

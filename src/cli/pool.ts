@@ -18,7 +18,7 @@ const MOST_THREADS = 8;
  * behind: with less room what was compiled is swept out too, and compiled again. In MB, measured.
  */
 const MOST_OLD = 128;
-const MOST_YOUNG = { withSheets: 64, without: 32 };
+const MOST_YOUNG = { withSheets: 64, without: 48 };
 
 /**
  * How much is run of a function before it is looked at for compiling anew, in bytes of its code. Every

@@ -23,7 +23,7 @@ describe("bad input about paper is refused in words, and the work stays as it wa
     expect(typed("sheet.width", "40", own)).toBe(
       "40 mm is refused; the table still shows 210 mm. Width of the sheet must be 190 mm to 1600 mm. Give a value in that range. The test square of 50 mm, the ruled scale and the title page must go on it.",
     );
-    expect(typed("sheet.height", "40", own)).toContain("Height of the sheet must be 250");
+    expect(typed("sheet.height", "40", own)).toContain("Height of the sheet must be 254");
   });
   test("margins larger than the sheet", () => {
     expect(typed("print.left", "150")).toBe(
@@ -50,7 +50,7 @@ describe("bad input about paper is refused in words, and the work stays as it wa
       "print.along",
       "print.across",
     ];
-    for (const paper of [...PAPER_NAMES, "190x250", "1600x4900"] as const) {
+    for (const paper of [...PAPER_NAMES, "190x254", "1600x4900"] as const) {
       const on = withPaper(work, paper);
       for (const id of fields) {
         const { least, most } = rangeNow(id, on);

@@ -1,7 +1,10 @@
 import { printFont } from "../../src/cli/assets.ts";
 import { filesOf } from "../../src/cli/bodyFiles.ts";
 import { DEFAULT_CHOICES } from "../../src/drafting/data/defaults.ts";
+import { layOutNest, type Nest } from "../../src/export/nest.ts";
+import { nestPdf } from "../../src/export/nestPdf.ts";
 import { DEFAULT_PRINT } from "../../src/export/printChoices.ts";
+import { make } from "../../src/project/make.ts";
 import { bodiesOf } from "./bodies.ts";
 import { type Row, short } from "./row.ts";
 
@@ -9,7 +12,26 @@ const KB = 1000;
 const MOST = 300; // kB
 const BODIES = 24;
 
-/** The A4 pattern of one body: the largest of some. */
+const NESTED = 16;
+const MOST_NESTED = 2000; // kB
+
+/** Sixteen bodies in one file, each in its layer. */
+const nestedRow = async (): Promise<Row> => {
+  const [first, ...others] = bodiesOf(NESTED).map((body) => make(body, DEFAULT_CHOICES, null));
+  if (!first) throw new Error("There are no bodies.");
+  const nest: Nest = [first, ...others];
+  const sheets = layOutNest(nest, "a4", DEFAULT_PRINT);
+  const size = (await nestPdf(nest, sheets, { font: printFont() })).length / KB;
+  return {
+    what: "sixteen bodies nested on A4",
+    measured: `${short(size)} kB`,
+    goal: `${MOST_NESTED} kB`,
+    isMet: size < MOST_NESTED,
+    note: `${sheets.pages.length} sheets`,
+  };
+};
+
+/** The A4 pattern of one body, the largest of some; and several in one. */
 export const benchPatternSize = async (): Promise<readonly Row[]> => {
   const job = {
     choices: DEFAULT_CHOICES,
@@ -33,5 +55,6 @@ export const benchPatternSize = async (): Promise<readonly Row[]> => {
       isMet: largest < MOST,
       note: `the largest of ${BODIES}`,
     },
+    await nestedRow(),
   ];
 };

@@ -7,7 +7,7 @@ import { drafted, halfRing, sleeveRing } from "../trace/edges/shapes.ts";
 /** A file as a maker would choose it. */
 export type Given = { readonly name: string; readonly mimeType: string; readonly buffer: Buffer };
 
-export const svgFile = (name: string, inner: string, head = ""): Given => ({
+const svgFile = (name: string, inner: string, head = ""): Given => ({
   name,
   mimeType: "image/svg+xml",
   buffer: Buffer.from(

@@ -7,10 +7,10 @@ import { beside } from "./beside.ts";
 import type { Fit } from "./OwnTable.tsx";
 import { OWN_PIECES, type OwnPiece } from "./ownBlock.ts";
 
-export type BlockEdge = { readonly edge: string; readonly path: Path };
+type BlockEdge = { readonly edge: string; readonly path: Path };
 
 /** The edges of a block's piece that are drawn, the fold apart. */
-export const edgesIn = (block: Block, piece: OwnPiece): readonly BlockEdge[] =>
+const edgesIn = (block: Block, piece: OwnPiece): readonly BlockEdge[] =>
   Object.entries(block[piece]).map(([edge, path]) => ({ edge, path }));
 
 const round = (boxes: readonly Box[]): Box => ({

@@ -125,7 +125,7 @@ function Opened({ drawing }: { readonly drawing: Drawing }) {
 }
 
 /** What was refused last, and what is being read. */
-export function Told() {
+function Told() {
   const say = useOwnSay();
   const told = useOwn((s) => s.told);
   const busy = useOwn((s) => s.busy);

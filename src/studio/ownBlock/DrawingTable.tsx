@@ -10,7 +10,7 @@ import { type Drawing, OWN_PIECES } from "./ownBlock.ts";
 import { useOwnSay } from "./ownSay.ts";
 import { putOwn, useOwn } from "./state.ts";
 
-export const roundAll = (paths: readonly Path[]): Box | null => {
+const roundAll = (paths: readonly Path[]): Box | null => {
   if (paths.length === 0) return null;
   const boxes = paths.map(boundsOf);
   return {

@@ -6,13 +6,7 @@ import { blockByTape } from "../../trace/tape/blockByTape.ts";
 import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
 import { faulty, found, type Told } from "../../trace/told.ts";
 import { namedOf } from "./naming.ts";
-import {
-  type Brought,
-  OWN_PIECES,
-  type OwnBlock,
-  type OwnPiece,
-  type TapeGiven,
-} from "./ownBlock.ts";
+import type { Brought, OwnBlock, OwnPiece, TapeGiven } from "./ownBlock.ts";
 
 const outOfOrder = (piece: OwnPiece): Told<never> =>
   faulty(
@@ -120,7 +114,3 @@ export const remedied = (block: Block, { remedies }: Pick<OwnBlock, "remedies">)
     const found = examine(now).find(({ id }) => id === finding);
     return found?.remedies.find(({ id }) => id === remedy)?.apply(now) ?? now;
   }, block);
-
-/** Which pieces are still to be brought in. */
-export const missingPieces = ({ pieces }: OwnBlock): readonly OwnPiece[] =>
-  OWN_PIECES.filter((piece) => pieces[piece] === null);

@@ -11,10 +11,9 @@ import {
   sortDrawing,
 } from "../../trace/edges/sortDrawing.ts";
 import { soundOutline } from "../../trace/edges/soundOutline.ts";
-import type { ReadLine } from "../../trace/files/drawing.ts";
-import { layPages, type PagePlace } from "../../trace/files/joinPages.ts";
+import type { PagePlace, PdfPageLines, ReadLine } from "../../trace/files/drawing.ts";
+import { layPages } from "../../trace/files/joinPages.ts";
 import { placesByMarks } from "../../trace/files/pageMarks.ts";
-import type { PdfPageLines } from "../../trace/files/pdfIn.ts";
 import { faulty, found, type Told } from "../../trace/told.ts";
 import { edgesOf } from "./naming.ts";
 import type { ByHand, Drawing, OwnPiece } from "./ownBlock.ts";

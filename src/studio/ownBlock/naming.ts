@@ -52,7 +52,7 @@ export const cornerAdded = (ring: CornerRing, at: number, along: Mm): CornerRing
   ring.flatMap((run, i) => (i === at ? splitAt(run, along) : [run]));
 
 /** Whether corners stand in order round the ring, none twice. */
-export const inOrder = (corners: readonly number[], count: number): boolean => {
+const inOrder = (corners: readonly number[], count: number): boolean => {
   const [first = 0] = corners;
   const round = corners.map((at) => (at - first + count) % count);
   return round.every((at, i) => i === 0 || at > (round[i - 1] ?? 0));

@@ -1,5 +1,5 @@
 import type { Fault } from "../../drafting/fault.ts";
-import type { PdfPageLines } from "../../trace/files/pdfIn.ts";
+import type { PdfPageLines } from "../../trace/files/drawing.ts";
 import { readSvg } from "../../trace/files/svgIn.ts";
 import { faulty, found, type Told } from "../../trace/told.ts";
 import { openBringing } from "./bringing.ts";
@@ -13,12 +13,11 @@ const LARGEST = 40_000_000;
 const MB = 1_000_000;
 
 const readPdfFile = async (file: File): Promise<Told<readonly PdfPageLines[]>> => {
-  const [{ readPdf }, { startPdfWorker }] = await Promise.all([
+  const [{ readPdf }, { PDF_WORKER }] = await Promise.all([
     import("../../trace/files/pdfIn.ts"),
     import("./pdfWorker.ts"),
   ]);
-  await startPdfWorker();
-  return readPdf(new Uint8Array(await file.arrayBuffer()));
+  return readPdf(new Uint8Array(await file.arrayBuffer()), PDF_WORKER);
 };
 
 const readSvgFile = async (file: File): Promise<Told<readonly PdfPageLines[]>> => {

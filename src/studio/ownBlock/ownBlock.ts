@@ -2,8 +2,7 @@ import type { OwnAllowances } from "../../drafting/blockFile.ts";
 import type { Mm } from "../../geometry/units.ts";
 import type { Remedy } from "../../trace/doctor/remedy.ts";
 import type { CornerRing } from "../../trace/edges/ring.ts";
-import type { PagePlace } from "../../trace/files/joinPages.ts";
-import type { PdfPageLines } from "../../trace/files/pdfIn.ts";
+import type { PagePlace, PdfPageLines } from "../../trace/files/drawing.ts";
 import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
 import { NO_PHOTOS, type PhotoWork } from "../photo/photoWork.ts";
 
@@ -24,7 +23,7 @@ export type Naming = {
 };
 
 /** One piece of paper as lines, before anything is corrected. */
-export type Outline = {
+type Outline = {
   /** From corner to corner, in order round the piece, closed; mm. */
   readonly runs: CornerRing;
   /** What it was read from: a file's or a picture's name. */

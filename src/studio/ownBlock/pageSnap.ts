@@ -1,8 +1,7 @@
 import { endOf, startOf } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { Mm } from "../../geometry/units.ts";
-import type { PagePlace } from "../../trace/files/joinPages.ts";
-import type { PdfPageLines } from "../../trace/files/pdfIn.ts";
+import type { PagePlace, PdfPageLines } from "../../trace/files/drawing.ts";
 import { pointGrid } from "../../trace/files/pointGrid.ts";
 
 /** Ends that come together nearer than this meet. */

@@ -1,7 +1,4 @@
-import { GlobalWorkerOptions } from "pdfjs-dist/legacy/build/pdf.mjs";
-import worker from "pdfjs-dist/legacy/build/pdf.worker.min.mjs?url";
+import address from "pdfjs-dist/legacy/build/pdf.worker.min.mjs?url";
 
-/** Tells the PDF library where its own worker lies: among our files, never elsewhere. */
-export const startPdfWorker = async (): Promise<void> => {
-  GlobalWorkerOptions.workerSrc = worker;
-};
+/** Where the PDF library's own worker lies: among our files, loaded when a PDF is opened. */
+export const PDF_WORKER: string = address;

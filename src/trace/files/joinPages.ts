@@ -4,12 +4,8 @@ import { endOf, mapPath, pathOf, reversed, startOf } from "../../geometry/path.t
 import { apart, type Point } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
 import type { Mm } from "../../geometry/units.ts";
-import type { ReadLine } from "./drawing.ts";
-import type { PdfPageLines } from "./pdfIn.ts";
+import type { PagePlace, PdfPageLines, ReadLine } from "./drawing.ts";
 import { type PointGrid, pointGrid } from "./pointGrid.ts";
-
-/** Where a page's upper left corner stands in the whole drawing, mm. */
-export type PagePlace = { readonly page: number; readonly x: Mm; readonly y: Mm };
 
 /** Ends of lines nearer than this, on pages laid together, are one point. Ours: a print's error. */
 const MEETS: Mm = 0.5;

@@ -1,15 +1,7 @@
 import { boundsOf } from "../../geometry/outline.ts";
 import { apart, type Point } from "../../geometry/point.ts";
 import type { Mm } from "../../geometry/units.ts";
-import type { ReadLine } from "./drawing.ts";
-import type { PagePlace } from "./joinPages.ts";
-import type { PdfPageLines } from "./pdfIn.ts";
-
-/** A corner mark of the tool's own sheets: a diamond with a letter, the same on each sheet there. */
-export type PageMark = { readonly letter: string; readonly at: Point };
-
-/** A word of a page and where it begins, mm from the page's upper left corner. */
-export type PageWord = { readonly text: string; readonly at: Point };
+import type { PageMark, PagePlace, PageWord, PdfPageLines, ReadLine } from "./drawing.ts";
 
 /** Half of the diamond, as the sheets print it, and what a copier may stretch it by. */
 const DIAMOND: Mm = 4.3;

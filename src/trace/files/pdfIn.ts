@@ -1,27 +1,19 @@
-import type { Mm } from "../../geometry/units.ts";
 import { faulty, found, type Told } from "../told.ts";
-import { MOST_SEGMENTS, type ReadLine } from "./drawing.ts";
-import { marksOf, type PageMark } from "./pageMarks.ts";
+import { MOST_SEGMENTS, type PdfPageLines } from "./drawing.ts";
+import { marksOf } from "./pageMarks.ts";
 import { linesOfPage, pageSize, wordsOfPage } from "./pdfLines.ts";
 import { openPdf } from "./pdfReader.ts";
-
-/** One page of a PDF: its size and its lines in mm, from its upper left corner. */
-export type PdfPageLines = {
-  readonly page: number;
-  readonly width: Mm;
-  readonly height: Mm;
-  readonly lines: readonly ReadLine[];
-  /** The tool's own corner marks on it. */
-  readonly marks: readonly PageMark[];
-};
 
 /**
  * The lines of a vector PDF in mm at true scale, page by page; layers that are hidden are left out.
  * Coordinates are good to 0.001 mm (the library keeps them as 32-bit numbers). Told with one
  * sentence: a password, a file that is no PDF, a PDF without lines (a scan).
  */
-export const readPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPageLines[]>> => {
-  const opened = await openPdf(bytes);
+export const readPdf = async (
+  bytes: Uint8Array,
+  worker: string | null = null,
+): Promise<Told<readonly PdfPageLines[]>> => {
+  const opened = await openPdf(bytes, worker);
   if ("fault" in opened) return opened;
   const pages = opened.found.map((page, i) => {
     const lines = linesOfPage(page);

@@ -4,8 +4,7 @@ import { along, type Point } from "../../geometry/point.ts";
 import { cubic, line, type Segment } from "../../geometry/segment.ts";
 import { MM_PER_INCH } from "../../geometry/units.ts";
 import { type Affine, movedBy, UNMOVED, within } from "./affine.ts";
-import type { ReadLine } from "./drawing.ts";
-import type { PageWord } from "./pageMarks.ts";
+import type { PageWord, ReadLine } from "./drawing.ts";
 import type { PdfPage, PdfStep } from "./pdfReader.ts";
 
 const MM_PER_POINT = MM_PER_INCH / 72;

@@ -105,10 +105,14 @@ const layerOf = (group: unknown): ReturnType<PdfPage["layer"]> => {
 /**
  * The pages of a PDF as their drawing instructions. The library that reads them (pdfjs-dist, some
  * 400 kB) is loaded when it is first needed and never before. Scripts in the file are not run, and
- * nothing is fetched.
+ * nothing is fetched. A browser must be told the address of the library's own worker; Node finds it.
  */
-export const openPdf = async (bytes: Uint8Array): Promise<Told<readonly PdfPage[]>> => {
-  const { getDocument, OPS } = await import("pdfjs-dist/legacy/build/pdf.mjs");
+export const openPdf = async (
+  bytes: Uint8Array,
+  worker: string | null,
+): Promise<Told<readonly PdfPage[]>> => {
+  const { getDocument, GlobalWorkerOptions, OPS } = await import("pdfjs-dist/legacy/build/pdf.mjs");
+  if (worker !== null) GlobalWorkerOptions.workerSrc = worker;
   const codes: Codes = new Map(Object.entries(OPS));
   // The library keeps the bytes that it is given: it gets a copy.
   const task = getDocument({

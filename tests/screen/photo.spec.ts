@@ -347,6 +347,54 @@ test("a distance read wrong is named, and mended in place", async ({ page }) => 
   await expect(page.locator("[data-foretold]")).toBeVisible();
 });
 
+test("paper in waves, a straight edge for the lens, and the same distances for the next piece", async ({
+  page,
+}) => {
+  const piece = laidPiece("front");
+  await openPhotos(page);
+  await place(page, piece);
+  const flat = await page.locator("[data-foretold]").textContent();
+  await page.locator('[data-mm="waves"]').fill("2");
+  await page.locator('[data-mm="waves"]').press("Enter");
+  await expect(page.locator("[data-foretold]")).toHaveText(/out by 2\.\d.mm at the most/u);
+  await undoTo(page, "waves of the paper");
+  await expect(page.locator("[data-foretold]")).toHaveText(flat ?? "");
+  await page.locator('[data-choice="bends"]').selectOption("yes");
+  await expect(fault(page)).toHaveText(/bending cannot be told from 4 marks and no straight edge/u);
+  await page.getByRole("button", { name: "Mark a straight edge" }).click();
+  const { x, y } = await boardBox(page);
+  await page.mouse.click(x + 20, y + 100);
+  await expect(page.getByText("Now tap its other end.")).toBeVisible();
+  await page.mouse.click(x + 60, y + 140);
+  await expect(page.getByText("1 straight edge marked.")).toBeVisible();
+  await page.getByRole("button", { name: "Take them away" }).click();
+  await page.locator('[data-choice="bends"]').selectOption("no");
+  await page.locator('[data-piece-tab="back"]').click();
+  await choose(page, "back.png", laidPiece("back").png);
+  await expect(mark(page, "D")).toBeVisible();
+  await page.getByRole("button", { name: "The same as for the front" }).click();
+  await expect(distance(page, "A-B")).toHaveValue(
+    String(piece.distances.find(({ from, to }) => from === "A" && to === "B")?.length),
+  );
+});
+
+test("a tap on the picture moves nothing until a mark is to be set", async ({ page }) => {
+  await openPhotos(page);
+  await place(page, laidPiece("front"));
+  const { x, y, width, height } = await boardBox(page);
+  await page.mouse.click(x + width / 2, y + height / 2);
+  await expect(mark(page, "E")).toBeHidden();
+  await page.getByRole("button", { name: "Set a mark" }).click();
+  await page.mouse.click(x + width / 2, y + height / 2);
+  await expect(mark(page, "E")).toBeVisible();
+  await expect(page.getByText("The distances between the marks are needed.")).toBeVisible();
+  await page.keyboard.press("Tab");
+  await mark(page, "E").focus();
+  await page.keyboard.press("Delete");
+  await expect(mark(page, "E")).toBeHidden();
+  await expect(page.locator("[data-foretold]")).toBeVisible();
+});
+
 /** The same picture as a JPEG of a camera held on its side: EXIF says how to turn it. */
 const turnedJpeg = async (page: Page, png: Buffer): Promise<Buffer> => {
   const plain = await page.evaluate(

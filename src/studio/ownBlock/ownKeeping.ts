@@ -7,7 +7,7 @@ import { putOwn, STEPS, type Step, useOwn } from "./state.ts";
 const room = createStore("ribwright-own", "block");
 const KEY = "begun";
 /** Raised when what is kept takes another shape: what an older page kept is then left alone. */
-const VERSION = 2;
+const VERSION = 3;
 /** Written this long after the last change, so that a drag is one writing; in ms. */
 const PAUSE = 250;
 

@@ -40,6 +40,10 @@ export function LayingPicture() {
     <OwnTable box={BOX} empty="">
       {({ scale, x, y }) => (
         <g transform={`translate(${x} ${y})`}>
+          <g transform={`scale(${scale})`}>
+            <path className="piece" d={PIECE} />
+            <path className="cut" d={PIECE} />
+          </g>
           {pairs.map(({ from, to }) => (
             <path
               key={`${from.name}${to.name}`}
@@ -47,10 +51,6 @@ export function LayingPicture() {
               d={`M${from.x * scale} ${from.y * scale}L${to.x * scale} ${to.y * scale}`}
             />
           ))}
-          <g transform={`scale(${scale})`}>
-            <path className="piece" d={PIECE} />
-            <path className="cut" d={PIECE} />
-          </g>
           {MARKS.map((mark) => (
             <MarkPicture key={mark.name} mark={mark} scale={scale} />
           ))}

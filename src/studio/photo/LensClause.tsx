@@ -1,7 +1,8 @@
 import { Sentence } from "../page/Sentence.tsx";
 import { Choice } from "./Choice.tsx";
 import { takeUp, useEye } from "./eye.ts";
-import { dropEdges, photoIn, setBends } from "./markActions.ts";
+import { MmInput } from "./MmInput.tsx";
+import { dropEdges, photoIn, setBends, setWaves } from "./markActions.ts";
 import { usePhotoSay } from "./photoSay.ts";
 import type { Photo } from "./photoWork.ts";
 import { usePiece } from "./piece.ts";
@@ -33,6 +34,34 @@ function Edges({ photo }: { readonly photo: Photo }) {
         </button>
       )}
     </p>
+  );
+}
+
+/** Higher waves than this are no paper on a table. Ours. */
+const MOST_WAVES = 30;
+
+/** How flat the paper lies: waves are an error that no mark can tell. */
+export function WavesClause() {
+  const say = usePhotoSay();
+  const { waves, by } = usePiece();
+  if (by === "scale") return null;
+  const height = (
+    <MmInput
+      id="waves"
+      label={say("photo.waves.label")}
+      value={waves}
+      least={0}
+      most={MOST_WAVES}
+      onTake={(value) => setWaves(value ?? 0)}
+    />
+  );
+  return (
+    <div className="clause plain">
+      <p className="said">
+        <Sentence text={say("photo.waves")} given={{ waves: height }} />
+      </p>
+      <p className="note">{say("photo.waves.note")}</p>
+    </div>
   );
 }
 

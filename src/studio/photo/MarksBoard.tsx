@@ -95,6 +95,7 @@ const useHint = (photo: Photo): string => {
   if (end) return say("photo.tool.secondEnd");
   if (tool === "edge") return say("photo.hint.edge");
   if (tool === "length") return say("photo.hint.length");
+  if (tool === "look") return say("photo.hint.look");
   return say("photo.hint.mark", { name: nextName(photo) });
 };
 

@@ -6,12 +6,12 @@ import { begin } from "./begin.ts";
 import { takeUp, useEye } from "./eye.ts";
 import { EyeFault } from "./FaultNote.tsx";
 import { LayingPicture } from "./LayingPicture.tsx";
-import { LensClause } from "./LensClause.tsx";
+import { LensClause, WavesClause } from "./LensClause.tsx";
 import { MarkClauses } from "./MarkClauses.tsx";
 import { MarksBoard } from "./MarksBoard.tsx";
 import { PictureClause } from "./PictureClause.tsx";
 import { PiecePick, StagePick } from "./PiecePick.tsx";
-import { PlacedClause } from "./PlacedClause.tsx";
+import { Foretold, PlacedClause } from "./PlacedClause.tsx";
 import { stopPictures } from "./photoClient.ts";
 import { usePhotoSay } from "./photoSay.ts";
 import { takePicture } from "./picking.ts";
@@ -77,6 +77,7 @@ function PictureStage() {
         <div className="clauses">
           <MarkClauses />
           <LensClause />
+          <WavesClause />
           <PlacedClause lack={lack} told={told} />
         </div>
       )}
@@ -92,6 +93,7 @@ function TraceStage() {
       <StagePick canTrace={told !== null && "found" in told} />
       <EyeFault />
       <BusyNote />
+      {told && "found" in told ? <Foretold placing={told.found} isShort /> : null}
       <TraceClauses />
     </>
   );

@@ -7,18 +7,21 @@ import type { Placing } from "./photoJobs.ts";
 import { usePhotoSay } from "./photoSay.ts";
 import { toTable } from "./traceActions.ts";
 
-function Foretold({ placing }: { readonly placing: Placing }) {
+type ForetoldProps = { readonly placing: Placing; readonly isShort?: boolean };
+
+/** What error to expect; in short where the line is traced already. */
+export function Foretold({ placing, isShort = false }: ForetoldProps) {
   const say = usePhotoSay();
   const p = usePrint();
   const { foretold, crooked } = placing;
   return (
     <>
-      <p className="said" data-foretold>
+      <p className={isShort ? "note" : "said"} data-foretold>
         {foretold
           ? say("photo.placed", { worst: p.full(foretold.worst), usual: p.full(foretold.usual) })
           : say("photo.placed.scale")}
       </p>
-      {crooked === null ? null : (
+      {crooked === null || isShort ? null : (
         <p className="note">{say("photo.placed.crooked", { px: p.number(crooked, 1) })}</p>
       )}
     </>

@@ -6,7 +6,7 @@ import type { OwnPiece } from "../ownBlock/ownBlock.ts";
 import type { Opened, Placing, Table } from "./photoJobs.ts";
 
 /** What a tap on the table does. */
-export type Tool = "mark" | "edge" | "length" | "inside" | "mend" | "draw" | "follow";
+export type Tool = "look" | "mark" | "edge" | "length" | "inside" | "mend" | "draw" | "follow";
 export type Busy = "opening" | "laying" | "finding" | "following";
 
 /** What was worked out for a piece, and from what: another key, and it is out of date. */

@@ -77,6 +77,8 @@ export const placeBy = (by: PlacedBy): void => {
 
 export const setBends = (bends: boolean): void => changePiece({ bends }, say("photo.step.bends"));
 
+export const setWaves = (waves: Mm): void => changePiece({ waves }, say("photo.step.waves"));
+
 /** The first end is remembered, the second makes the edge or the length. */
 const setEnd = (photo: Photo, at: Pixel, tool: "edge" | "length"): void => {
   const { end } = eye();
@@ -126,5 +128,5 @@ export const tapPicture = (at: Point): void => {
   if (!photo) return;
   const { tool } = eye();
   if (tool === "edge" || tool === "length") setEnd(photo, held(at, photo), tool);
-  else setMark(photo, at);
+  else if (tool === "mark") setMark(photo, at);
 };

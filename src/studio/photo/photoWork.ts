@@ -33,6 +33,8 @@ export type PhotoPiece = {
   readonly sheet: { readonly width: Mm; readonly height: Mm };
   /** Whether the lens's bending is told from straight edges and marks. */
   readonly bends: boolean;
+  /** How high the paper's highest wave stands; 0 where it lies flat. */
+  readonly waves: Mm;
   readonly followed: Followed;
   readonly pen: PenLine;
   /** How far traced points lie from the proposed line; null once it was drawn or mended by hand. */
@@ -48,6 +50,7 @@ export const NO_PHOTO: PhotoPiece = {
   distances: {},
   sheet: A0,
   bends: false,
+  waves: 0,
   followed: "line",
   pen: NO_LINE,
   fit: null,

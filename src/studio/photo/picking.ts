@@ -1,12 +1,20 @@
 import { studio } from "../state/store.ts";
 import { printNumber } from "../units/printLength.ts";
-import { eye, look } from "./eye.ts";
+import { eye, look, type Tool } from "./eye.ts";
 import { askPictures } from "./photoClient.ts";
 import type { PictureFile } from "./photoJobs.ts";
 import { photoSay } from "./photoSay.ts";
-import type { Photo } from "./photoWork.ts";
+import type { Photo, PlacedBy } from "./photoWork.ts";
 import { keepPicture } from "./pictureFiles.ts";
 import { changePiece, pieceNow } from "./piece.ts";
+
+const MARKS_ENOUGH = 4;
+
+/** Where the tool found the marks itself, a tap sets no other by mistake. */
+export const toolFor = ({ marks }: Photo, by: PlacedBy): Tool => {
+  if (by === "scale") return "length";
+  return marks.length >= MARKS_ENOUGH ? "look" : "mark";
+};
 
 const busy = (share: number): void => look({ busy: { what: "opening", share } });
 
@@ -53,7 +61,7 @@ export const takePicture = async (file: File, isMore: boolean): Promise<void> =>
     fault: told && "fault" in told ? told.fault : null,
     photo: picture.id,
     stage: "picture",
-    tool: by === "scale" ? "length" : "mark",
+    tool: toolFor(photo, by),
     cursor: null,
     held: null,
   });

@@ -1,6 +1,6 @@
 import type { Point } from "../../geometry/point.ts";
 import type { StraightEdge } from "../../trace/photo/fitPlane.ts";
-import type { Foretold } from "../../trace/photo/foretell.ts";
+import { type Foretold, withWaves } from "../../trace/photo/foretell.ts";
 import { hullOf } from "../../trace/photo/hull.ts";
 import { joinPictures } from "../../trace/photo/joinPictures.ts";
 import { planeInFrame } from "../../trace/photo/joinTables.ts";
@@ -158,5 +158,5 @@ export const placePiece = async (
     foretold = worse(foretold, error.found);
     crooked = one.found.crooked === null ? crooked : Math.max(crooked ?? 0, one.found.crooked);
   }
-  return found({ parts, foretold, crooked });
+  return found({ parts, foretold: foretold && withWaves(foretold, piece.waves), crooked });
 };

@@ -13,8 +13,8 @@ import { usePiece, usePieceName } from "./piece.ts";
 const REST = 200;
 
 /** All that a placing depends on: another key, another placing. */
-export const placingKey = ({ photos, by, distances, sheet, bends }: PhotoPiece): string =>
-  JSON.stringify([photos.map(({ name: _, ...rest }) => rest), by, distances, sheet, bends]);
+export const placingKey = ({ photos, by, distances, sheet, bends, waves }: PhotoPiece): string =>
+  JSON.stringify([photos.map(({ name: _, ...rest }) => rest), by, distances, sheet, bends, waves]);
 
 const place = async (name: OwnPiece, key: string): Promise<void> => {
   const piece = own().photo[name];

@@ -27,6 +27,7 @@ import { type Busy, eye, forPiece, look } from "./eye.ts";
 import { askPictures, isStopped } from "./photoClient.ts";
 import type { Table } from "./photoJobs.ts";
 import { photoSay as say } from "./photoSay.ts";
+import { toolFor } from "./picking.ts";
 import { filesOf } from "./pictureFiles.ts";
 import { changePiece, newGesture, pieceName, pieceNow } from "./piece.ts";
 import { placingKey, placingOf } from "./placing.ts";
@@ -69,7 +70,9 @@ export const toTable = async (): Promise<void> => {
 };
 
 export const toPicture = (): void => {
-  const tool = pieceNow().by === "scale" ? "length" : "mark";
+  const { photos, by } = pieceNow();
+  const [photo] = photos;
+  const tool = photo ? toolFor(photo, by) : "mark";
   look({ stage: "picture", tool, cursor: null, held: null, end: null, fault: null });
 };
 

@@ -15,6 +15,15 @@ export type Foretold = {
   readonly usual: Mm;
 };
 
+/**
+ * Paper that stands up in waves: a place lifted by so much is seen aside by as much at 45°, and by less
+ * from above. Counted in full for the worst place, by half as a rule. Ours.
+ */
+export const withWaves = ({ worst, usual }: Foretold, height: Mm): Foretold => ({
+  worst: Math.hypot(worst, height),
+  usual: Math.hypot(usual, height / 2),
+});
+
 /** How far a tape between two marks may be out, in mm (one standard deviation). Ours. */
 const TAPE_UNSURE: Mm = 0.5;
 /** Weight of what was assumed beside what the misses show, in readings. Ours. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { withWaves } from "../../../src/trace/photo/foretell.ts";
 import { outcomeOf } from "../../support/photo/truth.ts";
 import { drafted, halfRing, sampleBodies, sleeveRing } from "../../trace/edges/shapes.ts";
 
@@ -27,8 +28,12 @@ describe("a photographed piece comes back", () => {
     },
   );
 
-  test("on paper that lies in waves of 2 mm: 95 in 100 points within 2 mm", () => {
+  test("on paper that lies in waves of 2 mm: 95 in 100 points within what is foretold of waves", () => {
     const take = { seed: 4, drawnAs: "line", pixels: PIXELS, wrinkle: 2 } as const;
-    expect(outcomeOf(halfRing(block(8).front), take).within95).toBeLessThan(2);
+    const outcome = outcomeOf(halfRing(block(8).front), take);
+    expect(outcome.within95).toBeLessThan(2);
+    const flat = { worst: outcome.foretold, usual: outcome.foretold };
+    expect(outcome.within95).toBeGreaterThan(flat.worst);
+    expect(outcome.within95).toBeLessThan(withWaves(flat, 2).worst);
   });
 });

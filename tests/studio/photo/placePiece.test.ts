@@ -110,6 +110,13 @@ describe("pictures of a piece on one table", () => {
     expect(foretold?.worst).toBeLessThan(2);
   });
 
+  test("paper in waves is out by more, and paper that lies flat by no more", async () => {
+    const piece = measured([photoOf("one", "ABCD")]);
+    const [flat, wavy] = [await unwrapped(piece), await unwrapped({ ...piece, waves: 3 })];
+    expect(wavy.foretold?.worst).toBeCloseTo(Math.hypot(flat.foretold?.worst ?? 0, 3));
+    expect(wavy.foretold?.usual).toBeCloseTo(Math.hypot(flat.foretold?.usual ?? 0, 1.5));
+  });
+
   test("a second picture is joined by the marks that both show", async () => {
     const lower = { at: { x: 300, y: 1150 }, tilt: 18, way: 200, roll: -8 };
     const { parts } = await unwrapped(

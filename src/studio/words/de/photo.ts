@@ -61,6 +61,12 @@ export const photo: Readonly<Record<keyof typeof en, string>> = {
   "photo.edges.one": "1 gerade Kante gezeigt.",
   "photo.edges.none": "Noch ist keine gerade Kante gezeigt.",
   "photo.edges.drop": "Sie wegnehmen",
+  "photo.hint.look": "Eine Marke ziehen bewegt sie. Rad oder zwei Finger bewegen und zoomen.",
+  "photo.waves": "Die höchste Welle des Papiers steht {waves} über dem Tisch.",
+  "photo.waves.label": "Höchste Welle des Papiers",
+  "photo.waves.note":
+    "0, wo es flach liegt. Wellen sieht man von oben nicht: das Papier bügeln oder beschweren.",
+  "photo.step.waves": "Wellen des Papiers",
   "photo.tool.mark": "Eine Marke setzen",
   "photo.tool.edge": "Eine gerade Kante zeigen",
   "photo.tool.length": "Eine bekannte Länge zeigen",

@@ -57,6 +57,12 @@ export const photo = {
   "photo.edges.one": "1 straight edge marked.",
   "photo.edges.none": "No straight edge is marked yet.",
   "photo.edges.drop": "Take them away",
+  "photo.hint.look": "Drag a mark to move it. Wheel or two fingers move and zoom.",
+  "photo.waves": "The paper’s highest wave stands {waves} off the table.",
+  "photo.waves.label": "Highest wave of the paper",
+  "photo.waves.note":
+    "0 where it lies flat. Waves cannot be seen from above: iron the paper, or weigh it down.",
+  "photo.step.waves": "waves of the paper",
   "photo.tool.mark": "Set a mark",
   "photo.tool.edge": "Mark a straight edge",
   "photo.tool.length": "Mark a known length",

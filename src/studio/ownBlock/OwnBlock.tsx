@@ -11,9 +11,12 @@ import { TurningsStep } from "./TurningsStep.tsx";
 import { useStepInHand } from "./useOpenSteps.ts";
 import { WayStep } from "./WayStep.tsx";
 
+/** Undo belongs to what is typed while it is typed, where that is a text and no number. */
 const isText = (target: EventTarget | null): boolean =>
   target instanceof HTMLTextAreaElement ||
-  (target instanceof HTMLInputElement && target.type === "text");
+  (target instanceof HTMLInputElement &&
+    target.type === "text" &&
+    target.getAttribute("role") !== "spinbutton");
 
 /** Undo, redo and the way from region to region, as in the studio. */
 const onKey = (event: KeyboardEvent): void => {

@@ -76,7 +76,7 @@ const REFUSED = [
     "a later version",
     "later.json",
     '{ "format": "ribwright-project", "version": 9 }',
-    /saved by a later Ribwright, version 9; this is version 2/,
+    /saved by a later Ribwright, version 9; this is version 3/,
   ],
   [
     "a block that lacks an edge",
@@ -126,7 +126,7 @@ test("a handbook of version 1 is brought up to date", async ({ page }) => {
   await expect(page.locator(".who", { hasText: "Ada Thistlewood" })).toBeVisible();
   await turnTo(page, "Alterations");
   await expect(number(page, "raiseHem.by")).toHaveValue("40");
-  expect(JSON.parse(await savedCopy(page)).version).toBe(2);
+  expect(JSON.parse(await savedCopy(page)).version).toBe(3);
 });
 
 test("a block of one's own is brought, and altered like a drafted one", async ({ page }) => {

@@ -1,5 +1,7 @@
-import { PHRASES, SENTENCES } from "./de/faults.ts";
+import { CURES } from "./de/faultCures.ts";
+import { PHRASES } from "./de/faultPhrases.ts";
+import { REASONS } from "./de/faultReasons.ts";
 import { germanReader } from "./germanReader.ts";
 
 /** A fault of a file as the core tells it, in German. */
-export const inGerman = germanReader(PHRASES, SENTENCES);
+export const inGerman = germanReader(PHRASES, [...REASONS, ...CURES]);

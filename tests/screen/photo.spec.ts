@@ -4,7 +4,12 @@ import { lengthOf } from "../../src/geometry/length.ts";
 import type { Path } from "../../src/geometry/segment.ts";
 import { poppler } from "../support/pdf.ts";
 import { greyPng } from "../support/photo/greyPng.ts";
-import { type LaidPiece, laidPiece, type PieceName } from "../support/photo/laidPieces.ts";
+import {
+  type LaidPiece,
+  laidPiece,
+  type PieceName,
+  secondPicture,
+} from "../support/photo/laidPieces.ts";
 import { findings, openDoors, turnTo, typeNumber } from "./support.ts";
 
 /** Pictures are made by the project's own renderer: a known piece, a known camera. */
@@ -376,6 +381,46 @@ test("paper in waves, a straight edge for the lens, and the same distances for t
   await expect(distance(page, "A-B")).toHaveValue(
     String(piece.distances.find(({ from, to }) => from === "A" && to === "B")?.length),
   );
+});
+
+test("two pictures of one piece are joined by the marks that both show", async ({ page }) => {
+  const piece = laidPiece("front");
+  await openPhotos(page);
+  await place(page, piece, "left.png");
+  await page
+    .locator("input[data-picture]")
+    .nth(1)
+    .setInputFiles({ name: "right.png", mimeType: "image/png", buffer: secondPicture() });
+  await expect(page.getByText(/^right\.png, 1200 by 1600 pixels/u)).toBeVisible();
+  await expect(page.locator("[data-foretold]")).toBeVisible();
+  await page.getByRole("button", { name: "Look at left.png" }).click();
+  await expect(page.getByRole("button", { name: "Look at right.png" })).toBeVisible();
+  await lay(page);
+  await find(page);
+  await page.getByRole("button", { name: "Take this outline" }).click();
+  await expect.poll(async () => (await handedOn(page, "front")).length).toBe(5);
+  const [is, was] = [sorted(await handedOn(page, "front")), sorted(piece.edges)];
+  for (const [i, length] of was.entries())
+    expect(Math.abs((is[i] ?? 0) / length - 1)).toBeLessThan(0.005);
+});
+
+test("a picture dropped anywhere on the page is taken, and nothing is left over it", async ({
+  page,
+}) => {
+  await openPhotos(page);
+  const file = await page.evaluateHandle(
+    (bytes) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([Uint8Array.from(bytes)], "dropped.png", { type: "image/png" }));
+      return transfer;
+    },
+    [...laidPiece("front").png],
+  );
+  await page.dispatchEvent("main", "dragover", { dataTransfer: file });
+  await expect(page.locator(".dropHere")).toBeVisible();
+  await page.dispatchEvent("main", "drop", { dataTransfer: file });
+  await expect(mark(page, "D")).toBeVisible();
+  await expect(page.locator(".dropHere")).toBeHidden();
 });
 
 test("a tap on the picture moves nothing until a mark is to be set", async ({ page }) => {

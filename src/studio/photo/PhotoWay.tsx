@@ -30,6 +30,8 @@ const useDropped = (): void => {
       if (!file?.type.startsWith("image/")) return;
       event.preventDefault();
       event.stopImmediatePropagation();
+      // What says "drop here" over the page does not see this drop: it is told that the file has left.
+      dispatchEvent(new DragEvent("dragleave"));
       begin(takePicture(file, false));
     };
     addEventListener("drop", onDrop, { capture: true });

@@ -43,6 +43,16 @@ const edgesOf = (name: PieceName): readonly Path[] =>
 
 const taken = new Map<PieceName, LaidPiece>();
 
+/** The same table from another side: nothing on it was moved. */
+const OTHER_SIDE = { tilt: 20, way: 230, roll: -12 } as const;
+
+/** A second picture of the front among the same marks. */
+export const secondPicture = (): Buffer => {
+  const shot = { ...SHOT, ...OTHER_SIDE, seed: "front".length };
+  const laid = { edges: edgesOf("front"), drawnAs: DRAWN.front };
+  return greyPng(photographed(laid, shot, 100).picture);
+};
+
 /** The front and sleeve drawn with a pen on a sheet, the back cut out; four marks round each. */
 export const laidPiece = (name: PieceName): LaidPiece => {
   const known = taken.get(name);

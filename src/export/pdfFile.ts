@@ -106,7 +106,11 @@ const encoder = (doc: jsPDF): Encode => {
     return shown;
   };
   // Spaces that hold words together have done their work once the lines are broken.
-  return (text) => [...text.normalize("NFC").replaceAll("\u00a0", " ")].map(codeOf).join("");
+  return (text) => {
+    let shown = "";
+    for (const letter of text.normalize("NFC")) shown += codeOf(letter === "\u00a0" ? " " : letter);
+    return shown;
+  };
 };
 
 /** The finished file, byte by byte; the stand-in date is blanked and no offset moves. */

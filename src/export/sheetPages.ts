@@ -15,6 +15,18 @@ import { grown, meets } from "./word.ts";
 /** Half the broadest line, so that a form does not clip what it holds. */
 export const PEN: Mm = 1;
 
+/** Scales as operators, by way and length: every file has the same two, and they have no words. */
+const drawnRulers = new Map<string, string>();
+
+const rulerOps = (length: Mm, way: "across" | "down", { encode }: PdfFile): string => {
+  const key = `${way} ${length}`;
+  const known = drawnRulers.get(key);
+  if (known !== undefined) return known;
+  const ops = artOps(ruler(length, way), encode);
+  drawnRulers.set(key, ops);
+  return ops;
+};
+
 /** The scales of a sheet with their words, drawn from the window's upper left corner. */
 const scaleOps = (grid: Grid, pdf: PdfFile): string => {
   const { windowWidth, windowHeight } = grid;
@@ -22,13 +34,13 @@ const scaleOps = (grid: Grid, pdf: PdfFile): string => {
   const inward = jointIn(grid);
   const start = inward + RULER_START;
   const parts = [
-    { art: ruler(across, "across"), at: { x: start, y: windowHeight - inward } },
-    { art: ruler(down, "down"), at: { x: windowWidth - inward, y: start } },
+    { ops: rulerOps(across, "across", pdf), at: { x: start, y: windowHeight - inward } },
+    { ops: rulerOps(down, "down", pdf), at: { x: windowWidth - inward, y: start } },
   ];
   return parts
-    .map(({ art, at }) => {
+    .map(({ ops, at }) => {
       const box = { left: -1, top: -1, right: windowWidth, bottom: windowHeight };
-      return movedOps(pdf.addForm(box, artOps(art, pdf.encode)), at);
+      return movedOps(pdf.addForm(box, ops), at);
     })
     .join("\n");
 };

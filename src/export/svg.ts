@@ -11,7 +11,8 @@ import { boxOf, type Word } from "./word.ts";
 
 /** Left free round the drawing. */
 const BORDER: Mm = 5;
-const DECIMALS = 4;
+/** Numbers are written to a ten-thousandth of a millimetre. */
+const UNITS = 10_000;
 /** A strong letter's outline is drawn as well, this share of its size wide. */
 const STRONG = 0.034;
 
@@ -29,7 +30,7 @@ const escaped = (text: string): string =>
     .replace(/[\p{Cc}\p{Cs}\ufffe\uffff]/gu, " ")
     .replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? sign);
 
-const num = (value: number): string => String(Number(value.toFixed(DECIMALS)) || 0);
+const num = (value: number): string => String(Math.round(value * UNITS) / UNITS || 0);
 
 const strokeTag = ({ kind, path, closed }: Stroke): string => {
   const { width, dash } = LINE_STYLES[kind];

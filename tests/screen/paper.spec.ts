@@ -1,7 +1,16 @@
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
 import { poppler } from "../support/pdf.ts";
-import { kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
+import {
+  keptPrint,
+  makeButton,
+  openPaper,
+  piece,
+  savedPdf,
+  sheetCount,
+  word,
+} from "./paperPage.ts";
+import { number, typeNumber, watchFaults } from "./support.ts";
 
 type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
 
@@ -16,42 +25,6 @@ const findings = async (page: Page): Promise<readonly string[]> => {
 };
 
 test.use({ viewport: { width: 1440, height: 900 } });
-
-const openPaper = async (page: Page): Promise<void> => {
-  await openChoir(page);
-  await turnTo(page, "Paper");
-};
-
-const word = (page: Page, id: string) => page.locator(`main [data-word="${id}"]`);
-const piece = (page: Page, name: string) => page.locator(`[data-map-piece="${name}"]`);
-const makeButton = (page: Page) => page.getByRole("button", { name: /^Make the PDF/u });
-const sheetCount = async (page: Page): Promise<number> =>
-  Number((await makeButton(page).textContent())?.match(/\d+/u)?.[0]);
-
-const savedPdf = async (page: Page): Promise<Buffer> => {
-  const waits = page.waitForEvent("download");
-  await makeButton(page).click();
-  return readFileSync(await (await waits).path());
-};
-
-type Print = {
-  readonly placed: readonly { readonly piece: string; readonly x: number; readonly turn: number }[];
-  readonly only: readonly string[];
-  readonly square: { readonly along: number };
-};
-const keptPrint = async (page: Page): Promise<Print> =>
-  JSON.parse((await kept(page)) ?? "{}").print;
-
-/** Drags a piece by its middle, in px, as a hand does. */
-const dragPiece = async (page: Page, name: string, dx: number, dy: number): Promise<void> => {
-  const box = await piece(page, name).boundingBox();
-  if (!box) throw new Error(`No ${name} on the map.`);
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  for (let i = 1; i <= 8; i++) await page.mouse.move(x + (dx * i) / 8, y + (dy * i) / 8);
-  await page.mouse.up();
-};
 
 test("paper, way and size are words of a sentence; the sheets saved are told", async ({ page }) => {
   const faults = watchFaults(page);
@@ -128,72 +101,6 @@ test("only the sheets that are wanted: typed, pressed on the map, and refused in
   await expect.poll(async () => (await keptPrint(page)).only.length).toBe(3);
   await page.keyboard.press("Control+z");
   await expect(wanted).toHaveValue("1-3, 5");
-});
-
-test("a piece is dragged on the map: sheets follow, it is kept and printed, and undone at once", async ({
-  page,
-}) => {
-  await openPaper(page);
-  const packed = await sheetCount(page);
-  await dragPiece(page, "sleeve", 260, 40);
-  await expect(page.locator("[data-lie]")).toHaveText("as you laid them");
-  await expect.poll(() => sheetCount(page)).not.toBe(packed);
-  const laid = await sheetCount(page);
-  const kepts = async () => (await keptPrint(page)).placed.length;
-  await expect.poll(kepts).toBe(7);
-  expect(poppler("pdfinfo", await savedPdf(page))).toMatch(new RegExp(`Pages: +${laid}\\b`, "u"));
-  await page.keyboard.press("Control+z");
-  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
-  expect(await sheetCount(page)).toBe(packed);
-  await page.keyboard.press("Control+Shift+z");
-  expect(await sheetCount(page)).toBe(laid);
-  await page.getByRole("button", { name: "Put back as packed" }).click();
-  expect(await sheetCount(page)).toBe(packed);
-});
-
-test("by keys: arrows move a piece, R turns it, and what lies over another is told", async ({
-  page,
-}) => {
-  await openPaper(page);
-  await piece(page, "cuff").focus();
-  const at = async () => (await keptPrint(page)).placed.find((own) => own.piece === "cuff");
-  await page.keyboard.press("ArrowRight");
-  await expect.poll(at).toBeDefined();
-  const first = await at();
-  await page.keyboard.press("ArrowRight");
-  await expect.poll(async () => (await at())?.x).toBeCloseTo((first?.x ?? 0) + 10, 1);
-  await page.keyboard.press("Shift+ArrowRight");
-  await expect.poll(async () => (await at())?.x).toBeCloseTo((first?.x ?? 0) + 11, 1);
-  await page.keyboard.press("r");
-  await expect.poll(async () => (await at())?.turn).toBe(((first?.turn ?? 0) + 90) % 360);
-  await page.keyboard.press("Control+z");
-  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
-  const [cuff, front] = [
-    await piece(page, "cuff").boundingBox(),
-    await piece(page, "front").boundingBox(),
-  ];
-  if (!cuff || !front) throw new Error("The map is not there.");
-  await dragPiece(
-    page,
-    "cuff",
-    front.x + front.width / 2 - cuff.x - cuff.width / 2,
-    front.y + 0.7 * front.height - cuff.y - cuff.height / 2,
-  );
-  await expect(page.locator("main .refuse[role=alert]")).toContainText("lie over each other");
-});
-
-test("Escape while dragging puts the piece back", async ({ page }) => {
-  await openPaper(page);
-  const box = await piece(page, "sleeve").boundingBox();
-  if (!box) throw new Error("No sleeve.");
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 80, box.y + box.height / 2, { steps: 5 });
-  await expect(page.locator("[data-lie]")).toHaveText("as you laid them");
-  await page.keyboard.press("Escape");
-  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
-  await page.mouse.up();
-  await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
 });
 
 test("the bodies of the work are nested in one file, each a layer", async ({ page }) => {

@@ -37,6 +37,13 @@ const strokesOf = (piece: Piece, sheets: Sheets, kinds: readonly Stroke["kind"][
     .map((stroke) => ({ ...stroke, path: placedPath(placement, stroke.path) }));
 };
 
+/** Longer names find no straight line to stand along; the key has them whole. */
+const LONGEST_TAG = 18;
+const tagOf = (name: string): string => {
+  const letters = [...name];
+  return letters.length <= LONGEST_TAG ? name : `${letters.slice(0, LONGEST_TAG - 1).join("")}…`;
+};
+
 const TAG: Mm = 2.3;
 /** Names stand this far apart along a piece's edge, all sizes taken together. */
 const EVERY: Mm = 420;
@@ -85,7 +92,7 @@ const sizeDrawing = (nest: Nest, place: number, sheets: Sheets): SizeDrawing => 
     name,
     outlines: pieces.map((piece) => strokesOf(piece, sheets, OUTLINE)),
     seams: pieces.map((piece) => strokesOf(piece, sheets, SEAM)),
-    names: pieces.flatMap((piece) => namesOn(piece, name, place, nest.length, sheets)),
+    names: pieces.flatMap((piece) => namesOn(piece, tagOf(name), place, nest.length, sheets)),
   };
 };
 

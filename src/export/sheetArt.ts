@@ -103,10 +103,10 @@ const jointsOf = (scene: SheetScene): readonly Joint[] => {
   ];
   return joints.flatMap(({ name, ...joint }) => {
     if (name === null) return [];
-    const trims = isTrimmed(joint.side, scene.sheets);
-    return [
-      { ...joint, word: trims ? `cut off here, ${meetsWord(scene.sheets)} ${name}` : `to ${name}` },
-    ];
+    // Along the foot and the right the scale leaves room for few letters; the line itself says cut.
+    const isBefore = joint.side === "left" || joint.side === "above";
+    const word = isBefore ? `cut off here, ${meetsWord(scene.sheets)} ${name}` : `to ${name}`;
+    return [{ ...joint, word }];
   });
 };
 

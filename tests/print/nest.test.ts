@@ -7,7 +7,7 @@ import type { Sheets } from "../../src/export/sheets.ts";
 import { boundsOf } from "../../src/geometry/outline.ts";
 import { nestOfSizes, nestOn, SIXTEEN } from "../support/nests.ts";
 import { crossings, poppler, rasterOf, withTool } from "../support/pdf.ts";
-import { FONT } from "../support/sheetSubjects.ts";
+import { ACCENTED, FONT, subjectOf } from "../support/sheetSubjects.ts";
 
 const NAMES = ["W80-regular", "W90-regular", "W100-regular"];
 const MB = 1e6;
@@ -98,6 +98,16 @@ describe("several sizes in one file", () => {
     }
     const hem = NEST[0].garment.bands.hemBand.cutLength;
     expect(poppler("pdftotext", pdf, ["-l", "1"])).toContain(String(Math.round(hem * 10) / 10));
+  });
+});
+
+describe("bodies with names of their own", () => {
+  test("are layers whose names keep every letter", async () => {
+    const [ada, zoe] = [subjectOf({ chest: 900 }), subjectOf()];
+    const nest = [{ ...ada, body: { ...ada.body, name: "Ada" } }, zoe] as const;
+    const pdf = await nestPdf(nest, nestOn(nest), { font: FONT });
+    const names = (await layersOf(pdf)).map(({ name }) => name);
+    expect(names).toEqual(["Seam lines", "Ada", ACCENTED]);
   });
 });
 

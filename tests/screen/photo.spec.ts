@@ -423,6 +423,20 @@ test("a picture dropped anywhere on the page is taken, and nothing is left over 
   await expect(page.locator(".dropHere")).toBeHidden();
 });
 
+test("on a narrow screen the page folds away from the picture, and comes back for the next step", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openPhotos(page);
+  await place(page, laidPiece("front"));
+  const high = (await boardBox(page)).height;
+  await page.getByRole("button", { name: "Fold the page away" }).click();
+  await expect(page.locator("main")).toBeHidden();
+  expect((await boardBox(page)).height).toBeGreaterThan(2 * high);
+  await page.getByRole("button", { name: "Way in" }).click();
+  await expect(page.locator("main")).toBeVisible();
+});
+
 test("a tap on the picture moves nothing until a mark is to be set", async ({ page }) => {
   await openPhotos(page);
   await place(page, laidPiece("front"));

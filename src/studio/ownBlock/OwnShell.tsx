@@ -138,7 +138,9 @@ export function OwnPage({ step, children }: { readonly step: Step; readonly chil
 /** Spine and heads of the door; the step brings its page and its table. */
 export function OwnShell({ children }: { readonly children: ReactNode }) {
   const say = useSay();
-  const folded = useStudio((s) => s.pageFolded);
+  // Only pictures are looked at with the page folded away: other tables have no button to bring it back.
+  const isPhoto = useOwn((s) => s.step === "pieces" && s.history.present.way === "photo");
+  const folded = useStudio((s) => s.pageFolded) && isPhoto;
   return (
     <div className={`studio bringing${folded ? " folded" : ""}`}>
       <a className="skip" href="#page">

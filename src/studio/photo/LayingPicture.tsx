@@ -27,7 +27,7 @@ function MarkPicture({ mark, scale }: { readonly mark: Mark; readonly scale: num
       />
       <circle className="layRing" r={20 * scale} strokeWidth={8 * scale} />
       <circle className="layDisc" r={10 * scale} />
-      <text className="fig" x={38 * scale} y={-34 * scale} textAnchor="middle">
+      <text className="fig" y={-60 * scale - 5} textAnchor="middle">
         {mark.name}
       </text>
     </g>

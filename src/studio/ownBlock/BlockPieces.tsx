@@ -31,6 +31,13 @@ export const laidOut = (blocks: readonly Block[]) =>
 /** A piece's name stands this far down it: below the underarm. */
 const NAME_DOWN = 0.6;
 
+/** A name wider than its piece is set small, px. */
+const NAME_FITS = 110;
+
+/** How a piece's name is set: as large as its piece has room for it. */
+export const nameClass = ({ left, right }: Box, { scale }: Fit): string =>
+  (right - left) * scale < NAME_FITS ? "figSeam haloP" : "pieceName haloP";
+
 type Props = {
   readonly block: Block;
   /** Drawn under it, dashed. */
@@ -73,7 +80,7 @@ export function BlockPieces({ block, old, fit, places, lit, nameOf }: Props) {
           ))}
         </g>
         <text
-          className="pieceName haloP"
+          className={nameClass(box, fit)}
           textAnchor="middle"
           x={x + ((box.left + box.right) / 2) * fit.scale}
           y={y + (box.top + NAME_DOWN * (box.bottom - box.top)) * fit.scale}

@@ -4,6 +4,7 @@ import { toPathData } from "../../geometry/pathData.ts";
 import type { Path } from "../../geometry/segment.ts";
 import { pointAlong } from "../../geometry/split.ts";
 import type { Shape } from "../../trace/edges/sortDrawing.ts";
+import { nameClass } from "./BlockPieces.tsx";
 import { choiceOf, shapeInHand, sortedOf } from "./drawing.ts";
 import { type Fit, OwnTable } from "./OwnTable.tsx";
 import { type Drawing, OWN_PIECES } from "./ownBlock.ts";
@@ -60,13 +61,14 @@ type WordProps = {
 
 /** The name of what a line is, or its number while it is in hand, at its middle. */
 function LineWord({ shape, text, fit, isPiece }: WordProps) {
-  const { left, top, right, bottom } = boundsOf(shape.path);
+  const box = boundsOf(shape.path);
+  const { left, top, right, bottom } = box;
   const at = isPiece
     ? { x: (left + right) / 2, y: (top + bottom) / 2 }
     : pointAlong(shape.path, shape.length / 2);
   return (
     <text
-      className={isPiece ? "pieceName halo" : "figSeam halo"}
+      className={isPiece ? nameClass(box, fit) : "figSeam halo"}
       x={fit.x + at.x * fit.scale}
       y={fit.y + at.y * fit.scale}
       textAnchor="middle"

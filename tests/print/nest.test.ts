@@ -1,5 +1,5 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
-import { beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { LAYER_STYLES, MOST_NESTED } from "../../src/export/data/layerStyles.ts";
 import { nestPdf } from "../../src/export/nestPdf.ts";
 import { placedPoint, placementOf } from "../../src/export/placing.ts";
@@ -48,12 +48,10 @@ const sideOf = (sheets: Sheets, place: number) => {
 
 describe("several sizes in one file", () => {
   const sheets = nestOn(NEST);
-  let pdf: Uint8Array;
-  beforeAll(async () => {
-    pdf = await nestPdf(NEST, sheets, { font: FONT });
-  });
+  const printed = nestPdf(NEST, sheets, { font: FONT });
 
   test("are layers by their names, and seam lines one more that is switched off", async () => {
+    const pdf = await printed;
     expect(await layersOf(pdf)).toEqual([
       { name: "Seam lines", visible: false },
       ...NAMES.map((name) => ({ name, visible: true })),
@@ -66,7 +64,8 @@ describe("several sizes in one file", () => {
     );
   });
 
-  test("are switched off one by one: their lines leave the page, the others stay in place", () => {
+  test("are switched off one by one: their lines leave the page, the others stay in place", async () => {
+    const pdf = await printed;
     const sides = NEST.map((_, place) => sideOf(sheets, place));
     const [first] = sides;
     const page = sheets.pages.find(({ x, y }) => {
@@ -90,7 +89,8 @@ describe("several sizes in one file", () => {
     }
   });
 
-  test("are named along their lines, and keyed on the first page with their bands", () => {
+  test("are named along their lines, and keyed on the first page with their bands", async () => {
+    const pdf = await printed;
     for (const name of NAMES) {
       const first = poppler("pdftotext", pdf, ["-l", "1"]);
       expect(first).toContain(name);

@@ -6,7 +6,9 @@ import { type AlterationName, alterationsOn, type State, stateAfter } from "./le
 import type { LessonStep } from "./lesson/step.ts";
 
 const alterationStep = (saying: Saying, before: State, after: State): LessonStep => {
-  const shown = changedPieces(piecesOfState(before), piecesOfState(after));
+  const changed = changedPieces(piecesOfState(before), piecesOfState(after));
+  // An alteration by nothing changes no piece; the class is shown what it could change.
+  const shown = changed.after.length > 0 ? changed : { before: [], after: piecesOfState(after) };
   return { ...saying, ...shown, numbers: newNumbers(shown.before, shown.after) };
 };
 

@@ -78,6 +78,14 @@ describe("the steps of a lesson", () => {
   });
 });
 
+test("an alteration of nothing shows the pieces as they are, for a class to change", () => {
+  const neckline = { on: true, lowerFront: 0, lowerBack: 0, widen: 0 };
+  const step = stepOf(garmentOf({ alterations: { neckline } }), "neckline");
+  expect(step.before).toEqual([]);
+  expect(step.after.map(({ piece }) => piece)).toEqual(["front", "back", "sleeve"]);
+  expect(step.numbers.length).toBeGreaterThan(3);
+});
+
 describe("questions", () => {
   const garment = garmentOf();
 

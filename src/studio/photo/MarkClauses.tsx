@@ -6,6 +6,7 @@ import { useEye } from "./eye.ts";
 import { MmInput } from "./MmInput.tsx";
 import {
   dropLength,
+  dropMark,
   photoIn,
   placeBy,
   setDistance,
@@ -145,6 +146,24 @@ function Lengths() {
   );
 }
 
+/** A mark in hand can be taken away without a key. */
+function HeldMark() {
+  const say = usePhotoSay();
+  const piece = usePiece();
+  const photo = useEye((s) => photoIn(piece, s.photo));
+  const held = useEye((s) => s.held);
+  const mark = photo?.marks.find(({ name }) => held === `mark.${name}`);
+  if (!photo || !mark) return null;
+  return (
+    <p className="note links">
+      <span>{say("photo.mark.held", { name: mark.name })}</span>
+      <button type="button" className="plainLink" onClick={() => dropMark(photo.id, mark.name)}>
+        {say("photo.mark.drop")}
+      </button>
+    </p>
+  );
+}
+
 function Marks() {
   const say = usePhotoSay();
   const piece = usePiece();
@@ -176,7 +195,7 @@ export function MarkClauses() {
         </p>
         {by === "marks" ? <Marks /> : null}
         {by === "sheet" ? <Sheet /> : null}
-        {by === "scale" ? <Lengths /> : null}
+        {by === "scale" ? <Lengths /> : <HeldMark />}
       </div>
       {by === "marks" ? <Distances /> : null}
     </>

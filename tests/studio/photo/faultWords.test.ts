@@ -82,4 +82,16 @@ describe("the words of the page", () => {
     expect([...slotsOf(de[key])].sort()).toEqual([...slotsOf(en[key])].sort());
     expect(de[key]).not.toBe("");
   });
+
+  test("holds no word that is never said", () => {
+    const code = readdirSync("src/studio/photo")
+      .map((name) => readFileSync(`src/studio/photo/${name}`, "utf8"))
+      .join("\n");
+    // A key may be put together: then its first part is found.
+    const unused = Object.keys(en).filter(
+      (key) =>
+        !code.includes(`"${key}"`) && !code.includes(`\`${key.replace(/\.[^.]+$/u, ".")}\${`),
+    );
+    expect(unused).toEqual([]);
+  });
 });

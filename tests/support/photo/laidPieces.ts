@@ -1,12 +1,14 @@
 import type { Path } from "../../../src/geometry/segment.ts";
 import type { Followed } from "../../../src/trace/follow/kind.ts";
 import type { Distance } from "../../../src/trace/photo/mark.ts";
+import type { Picture } from "../../../src/trace/photo/picture.ts";
 import { drafted, halfRing, sleeveRing } from "../../trace/edges/shapes.ts";
 import { photographed } from "./bringBack.ts";
 import { greyPng } from "./greyPng.ts";
 
 /** A piece of a drafted block photographed by program, as a file that a browser opens. */
 export type LaidPiece = {
+  readonly picture: Picture;
   readonly png: Buffer;
   readonly width: number;
   readonly height: number;
@@ -61,7 +63,24 @@ export const laidPiece = (name: PieceName): LaidPiece => {
   const shot = { ...SHOT, distance: name === "sleeve" ? 1350 : SHOT.distance, seed: name.length };
   const { picture, distances } = photographed({ edges, drawnAs: DRAWN[name] }, shot, 100);
   const { width, height } = picture;
-  const made = { png: greyPng(picture), width, height, distances, edges };
+  const made = { picture, png: greyPng(picture), width, height, distances, edges };
   taken.set(name, made);
   return made;
+};
+
+/** A part of a picture, or its mirror image, as a file. */
+export const partOf = (
+  { grey, width, height }: Picture,
+  { share = 1, isMirrored = false }: { readonly share?: number; readonly isMirrored?: boolean },
+): Buffer => {
+  const wide = Math.round(width * share);
+  const from = (x: number): number => (isMirrored ? width - 1 - x : x);
+  return greyPng({
+    width: wide,
+    height,
+    grey: Uint8Array.from(
+      { length: wide * height },
+      (_, k) => grey[Math.floor(k / wide) * width + from(k % wide)] ?? 0,
+    ),
+  });
 };

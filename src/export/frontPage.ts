@@ -63,12 +63,15 @@ const titlePart = ({ subject, sheets, date }: FrontScene, width: Mm): Part => {
 const linesPart = (width: Mm, columns: 1 | 2): Part =>
   stacked(heading("Lines", HEAD), lineKey(width, columns), paragraph(TURNING_WORDS, 2.9, width));
 
-/** The squares, the scale test and the key to the lines: beside the squares or below, whichever is lower. */
+/** Beside the squares the key to the lines makes the page lower only where its words have so much room. */
+const ROOMY: Mm = 75;
+
+/** The squares, the scale test and the key to the lines: beside the squares, or else below. */
 const squaresPart = (print: PrintChoices, width: Mm): Part => {
   const test = scaleTest(print, width - ASIDE);
-  const below = stacked(squaresBeside(test), space(3), linesPart(width, 2));
-  const beside = squaresBeside(stacked(test, space(1.4), linesPart(width - ASIDE, 1)));
-  return heightOf(beside) < heightOf(below) ? beside : below;
+  return width - ASIDE >= ROOMY
+    ? squaresBeside(stacked(test, space(1.4), linesPart(width - ASIDE, 1)))
+    : stacked(squaresBeside(test), space(3), linesPart(width, 2));
 };
 
 const cautionPart = (width: Mm): Part =>

@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from "react";
+import { type ChangeEvent, type KeyboardEvent, useId, useRef, useState } from "react";
 import { createPortal } from "react-dom";
 import { type Print, usePrint } from "../state/print.ts";
 import { readLength } from "../units/readLength.ts";
@@ -42,21 +42,19 @@ const nudgeOf = (key: string, fine: boolean, { unit }: Print): number => {
 
 const DUST = 1e6;
 
-/** A length of the door: typed in the maker's unit, moved by keys, refused in words beside it. */
-export function LengthSlot(props: Props) {
-  const { label, value, least, most, mayBeEmpty = false, take, focus } = props;
-  const say = useSay();
+/** What the slot shows and does while a length is typed in it. */
+const useLengthTyping = ({ label, value, least, most, mayBeEmpty = false, take, focus }: Props) => {
   const ownSay = useOwnSay();
   const p = usePrint();
-  const id = useId();
   const gesture = useRef("");
   const [typing, setTyping] = useState<string | null>(null);
   const [refused, setRefused] = useState<string | null>(null);
-  const input = useRef<HTMLInputElement>(null);
-  // Under the whole sentence: within it, it would tear the sentence apart.
-  const clause = input.current?.closest(".clause")?.lastElementChild;
   const begin = () => {
     gesture.current = `length-${++gestures}`;
+  };
+  const putBack = () => {
+    setTyping(null);
+    setRefused(null);
   };
   const tryTo = (text: string, done: boolean): boolean => {
     const read = readLength(text, p.unit);
@@ -77,8 +75,45 @@ export function LengthSlot(props: Props) {
     if (typing !== null && tryTo(typing, true)) setTyping(null);
     begin();
   };
-  const shown = value === null ? "" : p.exact(value);
-  const text = typing ?? shown;
+  const nudge = (by: number) => {
+    putBack();
+    const to = Math.round(((value ?? 0) + by) * DUST) / DUST;
+    take(Math.min(most, Math.max(least, to)), gesture.current);
+  };
+  const on = {
+    onFocus: () => {
+      begin();
+      focus?.();
+    },
+    onChange: (event: ChangeEvent<HTMLInputElement>) => {
+      setRefused(null);
+      setTyping(event.target.value);
+      if (!event.target.value.trim().startsWith("+")) tryTo(event.target.value, false);
+    },
+    onBlur: keep,
+    onKeyDown: (event: KeyboardEvent<HTMLInputElement>) => {
+      const by = nudgeOf(event.key, event.shiftKey, p);
+      if (by !== 0 && value !== null) {
+        event.preventDefault();
+        nudge(by);
+      }
+      if (event.key === "Enter") keep();
+      if (event.key === "Escape") putBack();
+    },
+  };
+  return { text: typing ?? (value === null ? "" : p.exact(value)), refused, on };
+};
+
+/** A length of the door: typed in the maker's unit, moved by keys, refused in words beside it. */
+export function LengthSlot(props: Props) {
+  const { label, value, least, most } = props;
+  const say = useSay();
+  const p = usePrint();
+  const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  const { text, refused, on } = useLengthTyping(props);
+  // Under the whole sentence: within it, it would tear the sentence apart.
+  const clause = input.current?.closest(".clause")?.lastElementChild;
   return (
     <>
       <span className={`n${refused ? " bad" : ""}${text === "" ? " none" : ""}`}>
@@ -98,31 +133,7 @@ export function LengthSlot(props: Props) {
           aria-valuetext={value === null ? say("notGiven") : p.full(value)}
           aria-invalid={refused ? true : undefined}
           aria-describedby={refused ? id : undefined}
-          onFocus={() => {
-            begin();
-            focus?.();
-          }}
-          onChange={(event) => {
-            setRefused(null);
-            setTyping(event.target.value);
-            if (!event.target.value.trim().startsWith("+")) tryTo(event.target.value, false);
-          }}
-          onBlur={keep}
-          onKeyDown={(event) => {
-            const by = nudgeOf(event.key, event.shiftKey, p);
-            if (by !== 0 && value !== null) {
-              event.preventDefault();
-              setTyping(null);
-              setRefused(null);
-              const to = Math.round((value + by) * DUST) / DUST;
-              take(Math.min(most, Math.max(least, to)), gesture.current);
-            }
-            if (event.key === "Enter") keep();
-            if (event.key === "Escape") {
-              setTyping(null);
-              setRefused(null);
-            }
-          }}
+          {...on}
         />
         {text === "" ? null : (
           <span className="u" aria-hidden="true">

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { expect, type Locator, type Page, test } from "@playwright/test";
+import { expect as expectSoon, type Locator, type Page, test } from "@playwright/test";
 import { lengthOf } from "../../src/geometry/length.ts";
 import type { Path } from "../../src/geometry/segment.ts";
 import { poppler } from "../support/pdf.ts";
@@ -15,6 +15,8 @@ import { findings, openDoors, turnTo, typeNumber } from "./support.ts";
 
 /** Pictures are made by the project's own renderer: a known piece, a known camera. */
 test.setTimeout(120_000);
+/** Pictures are decoded and lines found by a worker that may have to wait for a core. */
+const expect = expectSoon.configure({ timeout: 20_000 });
 
 const openPhotos = async (page: Page): Promise<void> => {
   await openDoors(page);
@@ -341,6 +343,24 @@ test("bad pictures are told in one sentence each, and nothing is lost", async ({
   await expect(page.getByText("Four marks are needed.")).toBeVisible();
   await undoTo(page, "picture half.png");
   await expect(page.locator("[data-foretold]")).toBeVisible();
+});
+
+test("work on 48 megapixels can be stopped, and the next picture is taken as ever", async ({
+  page,
+}) => {
+  await openPhotos(page);
+  const [width, height] = [8000, 6000];
+  const large = {
+    width,
+    height,
+    grey: new Uint8Array(width * height).map((_, k) => (k >> 13) & 255),
+  };
+  await choose(page, "large.png", greyPng(large));
+  await page.getByRole("button", { name: "Stop" }).click();
+  await expect(fault(page)).toHaveText(/was stopped; nothing was changed/u);
+  await expect(page.locator(".busy")).toBeHidden();
+  await expect(page.getByRole("button", { name: "Choose a picture" })).toBeVisible();
+  await place(page, laidPiece("front"));
 });
 
 test("a distance read wrong is named, and mended in place", async ({ page }) => {

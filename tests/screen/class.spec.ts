@@ -1,18 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
 import { LEAST_CAPITAL, lettering } from "./legible.ts";
-import { keptChoices, openChoir, watchFaults } from "./support.ts";
-
-type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
-
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
-  const found: readonly Finding[] = await page.evaluate(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
-  );
-  return found.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-  );
-};
+import { findings, keptChoices, openChoir, watchFaults } from "./support.ts";
 
 test.use({ viewport: { width: 1280, height: 720 } });
 

@@ -1,19 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, type Page, test } from "@playwright/test";
 import { poppler } from "../support/pdf.ts";
-import { kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
-
-type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
-
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
-  const found: readonly Finding[] = await page.evaluate(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
-  );
-  return found.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-  );
-};
+import { findings, kept, number, openChoir, turnTo, typeNumber, watchFaults } from "./support.ts";
 
 const STEPS = [
   "1, Before you sew",

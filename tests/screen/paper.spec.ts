@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { expect, type Page, test } from "@playwright/test";
+import { expect, test } from "@playwright/test";
 import { poppler } from "../support/pdf.ts";
 import {
   keptPrint,
@@ -10,19 +10,7 @@ import {
   sheetCount,
   word,
 } from "./paperPage.ts";
-import { number, typeNumber, watchFaults } from "./support.ts";
-
-type Finding = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
-
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
-  const found: readonly Finding[] = await page.evaluate(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
-  );
-  return found.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-  );
-};
+import { findings, number, typeNumber, watchFaults } from "./support.ts";
 
 test.use({ viewport: { width: 1440, height: 900 } });
 

@@ -1,10 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { readOwnBlock } from "../../src/drafting/ownBlock.ts";
 import { DEFAULT_PRINT } from "../../src/export/printChoices.ts";
+import { blockFileOf } from "../../src/project/blockFileOf.ts";
 import { readFile } from "../../src/project/projectFile.ts";
-import { NEW_WORK, type Work, withBody } from "../../src/project/work.ts";
+import { isBlockOfBody, NEW_WORK, type Work, withBody } from "../../src/project/work.ts";
 import { PROJECT_VERSION, writeProject } from "../../src/project/writeProject.ts";
 import { choirWork } from "../../src/studio/data/choir.ts";
+import { drafted } from "../trace/edges/shapes.ts";
 
 const reread = (work: Work) => readFile("it", writeProject(work));
 
@@ -16,6 +19,25 @@ const refusal = (text: string) => {
 describe("a handbook", () => {
   test("reads back as it was written", () => {
     for (const work of [NEW_WORK, choirWork()]) expect(reread(work)).toEqual({ work });
+  });
+
+  test("keeps whose its own block is; one that does not say it serves every body", () => {
+    const file = blockFileOf(drafted());
+    const own = readOwnBlock(file);
+    if ("fault" in own) throw new Error(own.fault.reason);
+    const choir = choirWork();
+    const [first, second] = choir.bodies;
+    const brought = { name: "own", file, block: own.block, body: first.id };
+    for (const [body, serves] of [
+      [first.id, true],
+      [second?.id ?? "", false],
+      [null, true],
+    ] as const) {
+      const work = { ...choir, held: 0, block: { ...brought, body } };
+      const read = reread(work);
+      expect(read).toEqual({ work });
+      expect("work" in read && isBlockOfBody(read.work)).toBe(serves);
+    }
   });
 
   test("reads back whatever numbers its bodies have, in their ranges", () => {

@@ -12,7 +12,7 @@ const pupils = (count: number): string =>
 
 const bringClass = (page: Page, text: string, name = "7b.csv") =>
   page
-    .locator("[data-class-file]")
+    .locator("input[data-file='class']")
     .setInputFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
 
 test("a class file: every pupil's sheet as PDF, one refused is told and stops no other", async ({
@@ -61,7 +61,7 @@ test("the lesson works on a pupil's measures, and the work stays as it was", asy
   await openChoir(page);
   await turnTo(page, "Making up");
   await bringClass(page, "id,height,chest,wrist\nours,1600,900,155\n");
-  await page.locator("[data-class-pupil]").selectOption("ours");
+  await page.locator('[data-choice="pupil"]').selectOption("ours");
   await page.getByRole("button", { name: "Show in class" }).last().click();
   await page.keyboard.press("a");
   await expect(page.locator(".classAsk")).toContainText("The chest measures 900 mm.");

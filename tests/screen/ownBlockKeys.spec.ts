@@ -1,7 +1,7 @@
 import { expect, type Page, test } from "@playwright/test";
 import { UNEVEN } from "./ownBlockFiles.ts";
 import { door, drawn, finding, next, title, toDoctor, way } from "./ownBlockSupport.ts";
-import { openChoir, openDoors } from "./support.ts";
+import { findings, openChoir, openDoors } from "./support.ts";
 
 const tabTo = async (page: Page, selector: string, most = 60): Promise<void> => {
   for (let i = 0; i < most; i++) {
@@ -57,18 +57,6 @@ test("the whole way by keyboard alone", async ({ page }) => {
   await page.keyboard.press("Enter");
   await title(page, "Block");
 });
-
-type Violation = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
-
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.addScriptTag({ path: "node_modules/axe-core/axe.min.js" });
-  const found: readonly Violation[] = await page.evaluate(
-    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }).then((r) => r.violations)",
-  );
-  return found.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(" | ")}`,
-  );
-};
 
 for (const theme of ["light", "dark", "projector"] as const) {
   test(`axe finds nothing on any step, ${theme}, at two widths`, async ({ page }) => {

@@ -26,7 +26,7 @@ const openPhotos = async (page: Page): Promise<void> => {
 };
 
 const choose = (page: Page, name: string, buffer: Buffer, mimeType = "image/png") =>
-  page.locator("input[data-picture]").first().setInputFiles({ name, mimeType, buffer });
+  page.locator("input[data-file='picture']").first().setInputFiles({ name, mimeType, buffer });
 
 const mark = (page: Page, name: string): Locator => page.locator(`[data-grip="mark.${name}"]`);
 const point = (page: Page, i: number): Locator => page.locator(`[data-grip="point.${i}"]`);
@@ -416,7 +416,7 @@ test("two pictures of one piece are joined by the marks that both show", async (
   await openPhotos(page);
   await place(page, piece, "left.png");
   await page
-    .locator("input[data-picture]")
+    .locator("input[data-file='picture']")
     .nth(1)
     .setInputFiles({ name: "right.png", mimeType: "image/png", buffer: secondPicture() });
   await expect(page.getByText(/^right\.png, 1200 by 1600 pixels/u)).toBeVisible();

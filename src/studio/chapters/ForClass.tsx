@@ -1,38 +1,28 @@
-import { type ReactNode, useRef } from "react";
+import type { ReactNode } from "react";
 import type { Body } from "../../drafting/measures.ts";
 import { sentence } from "../../project/refusal.ts";
 import { openClassFile, teachOnPupil, useClassFile } from "../classroom/classFile.ts";
 import { ShowInClass } from "../classroom/ShowInClass.tsx";
 import { useTeaching } from "../classroom/teaching.ts";
 import { makeClassSheets, makeFile, useRun } from "../files/exporting.ts";
+import { Choice } from "../page/Choice.tsx";
 import { Clause } from "../page/Clause.tsx";
+import { ChooseFile } from "../shell/ChooseFile.tsx";
 import { useSay } from "../words/say.ts";
 
 const NONE: readonly Body[] = [];
 
-/** Button and hidden file input: a table of pupils, as the command line's class takes it. */
+/** A table of pupils, as the command line's class takes it. */
 function BringClass() {
   const say = useSay();
-  const input = useRef<HTMLInputElement>(null);
   return (
-    <>
-      <button type="button" className="go quiet" onClick={() => input.current?.click()}>
-        {say("class.bring")}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        accept=".csv,text/csv"
-        aria-label={say("class.bring")}
-        data-class-file
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = "";
-          if (file) openClassFile(file);
-        }}
-      />
-    </>
+    <ChooseFile
+      className="go quiet"
+      text={say("class.bring")}
+      kind="class"
+      accept=".csv,text/csv"
+      onFile={openClassFile}
+    />
   );
 }
 
@@ -41,21 +31,16 @@ function PupilSlot({ pupils }: { readonly pupils: readonly Body[] }) {
   const say = useSay();
   const id = useTeaching(({ pupil }) => pupil?.id ?? "");
   return (
-    <span className="w">
-      <select
-        aria-label={say("class.whose")}
-        data-class-pupil
-        value={id}
-        onChange={(event) => teachOnPupil(event.target.value)}
-      >
-        <option value="">{say("class.onTable")}</option>
-        {pupils.map((pupil) => (
-          <option key={pupil.id} value={pupil.id}>
-            {pupil.id}
-          </option>
-        ))}
-      </select>
-    </span>
+    <Choice
+      id="pupil"
+      label={say("class.whose")}
+      value={id}
+      options={[
+        { value: "", text: say("class.onTable") },
+        ...pupils.map((pupil) => ({ value: pupil.id, text: pupil.id })),
+      ]}
+      onChoose={teachOnPupil}
+    />
   );
 }
 

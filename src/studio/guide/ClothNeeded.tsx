@@ -8,38 +8,11 @@ import {
   type Needed,
 } from "../../lay/clothNeeded.ts";
 import { BODY_WIDTHS, RIB_WIDTHS } from "../../lay/data/clothWidths.ts";
+import { Choice } from "../page/Choice.tsx";
 import { Clause } from "../page/Clause.tsx";
 import { usePrint } from "../state/print.ts";
 import { useSay } from "../words/say.ts";
 import { useVoice } from "./voice.ts";
-
-type ChoiceProps = {
-  readonly name: string;
-  readonly label: string;
-  readonly value: string;
-  readonly options: readonly { readonly value: string; readonly text: string }[];
-  readonly set: (value: string) => void;
-};
-
-/** A word of the sentence that is no part of the work: it only rules what is shown. */
-function Choice({ name, label, value, options, set }: ChoiceProps) {
-  return (
-    <span className="w">
-      <select
-        aria-label={label}
-        data-cloth={name}
-        value={value}
-        onChange={(event) => set(event.target.value)}
-      >
-        {options.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.text}
-          </option>
-        ))}
-      </select>
-    </span>
-  );
-}
 
 /** Most often sold, of the widths that are reckoned with. In mm; common practice, no source. */
 const FIRST = { width: "1500", laid: "folded", rib: "1000" } as const;
@@ -63,8 +36,18 @@ const useChoices = (chosen: Chosen, ways: readonly Needed["laid"][], choose: Cho
   const widths = (list: typeof BODY_WIDTHS) =>
     list.map(({ width }) => ({ value: `${width}`, text: p.full(width) }));
   const laid = { opened: say("cloth.neededOpened"), folded: say("cloth.neededFolded") };
-  const choice = (name: keyof typeof FIRST, label: string, options: ChoiceProps["options"]) => (
-    <Choice name={name} label={label} value={chosen[name]} options={options} set={choose(name)} />
+  const choice = (
+    name: keyof typeof FIRST,
+    label: string,
+    options: readonly { readonly value: string; readonly text: string }[],
+  ) => (
+    <Choice
+      id={`cloth.${name}`}
+      label={label}
+      value={chosen[name]}
+      options={options}
+      onChoose={choose(name)}
+    />
   );
   return {
     width: choice("width", say("cloth.neededWidth"), widths(BODY_WIDTHS)),

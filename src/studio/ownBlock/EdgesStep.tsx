@@ -26,6 +26,7 @@ function Lies({ piece, brought }: Props) {
   const { isWhole, isTurnedOver } = naming;
   const half = (
     <ChoiceSlot
+      name="half"
       label={say("own.half.label")}
       value={isWhole ? "whole" : "half"}
       options={[
@@ -39,6 +40,7 @@ function Lies({ piece, brought }: Props) {
   );
   const side = (
     <ChoiceSlot
+      name="side"
       label={say("own.side.label")}
       value={isTurnedOver ? "over" : "up"}
       options={[

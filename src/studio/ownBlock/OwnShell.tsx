@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useRef } from "react";
+import { BackAndOn } from "../shell/UndoRedo.tsx";
 import { LooksSentence, ViewWords } from "../shell/ViewWords.tsx";
 import { useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
@@ -8,37 +9,9 @@ import { putOwn, redoOwn, STEPS, type Step, undoOwn, useOwn } from "./state.ts";
 import { useOpenSteps, useStepInHand } from "./useOpenSteps.ts";
 
 function UndoRedoOwn() {
-  const say = useSay();
   const back = useOwn((s) => s.history.past.at(-1)?.name);
   const on = useOwn((s) => s.history.future.at(-1)?.name);
-  const undoName =
-    back === undefined ? say("head.nothingToUndo") : say("head.undoStep", { step: back });
-  const redoName =
-    on === undefined ? say("head.nothingToRedo") : say("head.redoStep", { step: on });
-  return (
-    <span>
-      <button
-        type="button"
-        className="plainLink"
-        title={undoName}
-        aria-label={undoName}
-        disabled={back === undefined}
-        onClick={undoOwn}
-      >
-        {say("head.undo")}
-      </button>
-      <button
-        type="button"
-        className="plainLink"
-        title={redoName}
-        aria-label={redoName}
-        disabled={on === undefined}
-        onClick={redoOwn}
-      >
-        {say("head.redo")}
-      </button>
-    </span>
-  );
+  return <BackAndOn back={back} on={on} undo={undoOwn} redo={redoOwn} />;
 }
 
 function Leave() {

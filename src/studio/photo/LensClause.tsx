@@ -1,5 +1,5 @@
+import { Choice } from "../page/Choice.tsx";
 import { Sentence } from "../page/Sentence.tsx";
-import { Choice } from "./Choice.tsx";
 import { takeUp, useEye } from "./eye.ts";
 import { MmInput } from "./MmInput.tsx";
 import { dropEdges, photoIn, setBends, setWaves } from "./markActions.ts";

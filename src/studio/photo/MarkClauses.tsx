@@ -1,7 +1,7 @@
 import { OWN_PIECES } from "../ownBlock/ownBlock.ts";
 import { useOwn } from "../ownBlock/state.ts";
+import { Choice } from "../page/Choice.tsx";
 import { Sentence } from "../page/Sentence.tsx";
-import { Choice } from "./Choice.tsx";
 import { useEye } from "./eye.ts";
 import { MmInput } from "./MmInput.tsx";
 import {

@@ -1,7 +1,7 @@
 import { RunNote } from "../chapters/RunNote.tsx";
 import { makeMarkers } from "../files/exporting.ts";
 import { useHome } from "../files/homePaper.ts";
-import { ChooseFile } from "./ChooseFile.tsx";
+import { ChoosePicture } from "./ChoosePicture.tsx";
 import { look, useEye } from "./eye.ts";
 import { photoIn } from "./markActions.ts";
 import { usePhotoSay } from "./photoSay.ts";
@@ -55,7 +55,7 @@ export function PictureClause() {
       <div className="clauses">
         <div className="clause plain">
           <div className="row first">
-            <ChooseFile
+            <ChoosePicture
               className="go"
               text={say("photo.choose")}
               onFile={(file) => takePicture(file, false)}
@@ -76,13 +76,13 @@ export function PictureClause() {
         ))}
       </ul>
       <p className="note links">
-        <ChooseFile
+        <ChoosePicture
           className="plainLink"
           text={say("photo.another")}
           onFile={(file) => takePicture(file, false)}
         />
         {piece.by === "marks" ? (
-          <ChooseFile
+          <ChoosePicture
             className="plainLink"
             text={say("photo.more")}
             onFile={(file) => takePicture(file, true)}

@@ -1,28 +1,11 @@
-import { useRef } from "react";
 import { openFile } from "../files/opening.ts";
+import { ChooseFile } from "./ChooseFile.tsx";
 
 type Props = { readonly text: string; readonly className?: string };
 
-/** A button that opens the device's file window and takes what is chosen. */
-export function OpenFile({ text, className }: Props) {
-  const input = useRef<HTMLInputElement>(null);
+/** A button that opens a handbook or a block file. */
+export function OpenFile(props: Props) {
   return (
-    <>
-      <button type="button" className={className} onClick={() => input.current?.click()}>
-        {text}
-      </button>
-      <input
-        ref={input}
-        type="file"
-        hidden
-        accept=".json,application/json"
-        aria-label={text}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
-          event.target.value = "";
-          if (file) openFile(file);
-        }}
-      />
-    </>
+    <ChooseFile {...props} kind="handbook" accept=".json,application/json" onFile={openFile} />
   );
 }

@@ -3,11 +3,17 @@ import { useStudio } from "../state/store.ts";
 import { useRested } from "../state/useRested.ts";
 import { useSay } from "../words/say.ts";
 
+type Props = {
+  /** The step that would be undone, and the one that would be done again. */
+  readonly back: string | undefined;
+  readonly on: string | undefined;
+  readonly undo: () => void;
+  readonly redo: () => void;
+};
+
 /** Undo and redo as words; each names its step. */
-export function UndoRedo() {
+export function BackAndOn({ back, on, undo: goBack, redo: goOn }: Props) {
   const say = useSay();
-  const back = useRested(useStudio((s) => s.history.past.at(-1)?.name));
-  const on = useStudio((s) => s.history.future.at(-1)?.name);
   const undoName =
     back === undefined ? say("head.nothingToUndo") : say("head.undoStep", { step: back });
   const redoName =
@@ -20,7 +26,7 @@ export function UndoRedo() {
         title={undoName}
         aria-label={undoName}
         disabled={back === undefined}
-        onClick={undo}
+        onClick={goBack}
       >
         {say("head.undo")}
       </button>
@@ -30,10 +36,17 @@ export function UndoRedo() {
         title={redoName}
         aria-label={redoName}
         disabled={on === undefined}
-        onClick={redo}
+        onClick={goOn}
       >
         {say("head.redo")}
       </button>
     </span>
   );
+}
+
+/** The same for the work. */
+export function UndoRedo() {
+  const back = useRested(useStudio((s) => s.history.past.at(-1)?.name));
+  const on = useStudio((s) => s.history.future.at(-1)?.name);
+  return <BackAndOn back={back} on={on} undo={undo} redo={redo} />;
 }

@@ -2,12 +2,16 @@ import { useRef } from "react";
 
 type Props = {
   readonly text: string;
-  readonly className: string;
+  readonly className?: string;
+  /** What it is for; it is known by this to whoever looks for it. */
+  readonly kind: "handbook" | "drawing" | "picture" | "class";
+  /** Endings and media types that the device's window offers. */
+  readonly accept: string;
   readonly onFile: (file: File) => void;
 };
 
-/** A button that opens the device's file window for a picture. */
-export function ChooseFile({ text, className, onFile }: Props) {
+/** A button that opens the device's file window and hands on what is chosen. */
+export function ChooseFile({ text, className, kind, accept, onFile }: Props) {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
@@ -18,9 +22,9 @@ export function ChooseFile({ text, className, onFile }: Props) {
         ref={input}
         type="file"
         hidden
-        accept="image/jpeg,image/png,image/webp"
+        accept={accept}
         aria-label={text}
-        data-picture
+        data-file={kind}
         onChange={(event) => {
           const file = event.target.files?.[0];
           event.target.value = "";

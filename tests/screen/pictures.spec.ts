@@ -14,8 +14,9 @@ const SIZES = [
 
 const TOLERANCE = { maxDiffPixelRatio: 0.01, threshold: 0.25 } as const;
 
-/** Fonts come late, and nothing may be half faded in. */
+/** Fonts come late, and so do parts of a page; nothing may be half faded in. */
 const settled = async (page: Page): Promise<void> => {
+  await expect(page.locator(".lateNote")).toHaveCount(0);
   await page.evaluate("document.fonts.ready.then(() => undefined)");
   await page.mouse.move(0, 0);
   await page.waitForTimeout(150);

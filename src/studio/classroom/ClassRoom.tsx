@@ -10,7 +10,7 @@ import { ClassWords } from "./ClassWords.tsx";
 import { CLASS_START, type ClassState, changeOfKey } from "./classKeys.ts";
 import { KeepThese } from "./KeepThese.tsx";
 import { PointerRing } from "./PointerRing.tsx";
-import { asksToKeep, leaveClass, turnFullScreen } from "./teaching.ts";
+import { asksToKeep, leaveClass, stayInClass, turnFullScreen } from "./teaching.ts";
 
 type Change = (state: ClassState, last: number) => ClassState;
 
@@ -37,7 +37,12 @@ const useClassKeys = (turn: (change: Change) => void): void => {
       if (event.ctrlKey || event.metaKey || event.altKey || isForButton(event)) return;
       const press = PRESSES[event.key.toLowerCase()];
       const change = changeOfKey(event.key);
-      if (asksToKeep()) return;
+      if (asksToKeep()) {
+        if (event.key !== "Escape") return;
+        stayInClass();
+        event.preventDefault();
+        return;
+      }
       if (press) press();
       else if (change) turn(change);
       else return;

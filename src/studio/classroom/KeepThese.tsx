@@ -11,8 +11,12 @@ export function KeepThese() {
     if (asks) window.current?.showModal();
     else window.current?.close();
   }, [asks]);
+  // The browser tells late that it closed the window: it may have been asked again by then.
+  const closed = () => {
+    if (!window.current?.open) stayInClass();
+  };
   return (
-    <dialog ref={window} className="keepThese" aria-labelledby="keepTitle" onClose={stayInClass}>
+    <dialog ref={window} className="keepThese" aria-labelledby="keepTitle" onClose={closed}>
       {asks ? (
         <>
           <h2 id="keepTitle">{say("class.keepTitle")}</h2>

@@ -22,6 +22,7 @@ test("the whole way by keyboard alone", async ({ page }) => {
   await title(page, "Your own block");
   await tabTo(page, '[data-way="drawing"]');
   await page.keyboard.press("Enter");
+  await title(page, "Pieces");
   await tabTo(page, "main button.go");
   const waits = page.waitForEvent("filechooser");
   await page.keyboard.press("Enter");

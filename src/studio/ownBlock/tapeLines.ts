@@ -12,21 +12,12 @@ import {
   times,
 } from "../../geometry/point.ts";
 import type { Path } from "../../geometry/segment.ts";
-import type { TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
+import { TAPE_LENGTHS, type TapeMeasures } from "../../trace/tape/tapeMeasures.ts";
 import type { OwnPiece, TapeGiven } from "./ownBlock.ts";
 
 /** In the order in which a tape takes them, and by which they are numbered. */
 export const TAPE_FIELDS = [
-  "halfWidth",
-  "neckHalfWidth",
-  "frontNeckDepth",
-  "backNeckDepth",
-  "raglanDepth",
-  "sideLength",
-  "hemHalfWidth",
-  "sleeveWidth",
-  "wristWidth",
-  "underarmLength",
+  ...TAPE_LENGTHS,
   "frontOffsets",
   "backOffsets",
 ] as const satisfies readonly (keyof TapeGiven)[];

@@ -13,7 +13,13 @@ import { splitAt } from "../../geometry/split.ts";
 import { type Mm, radians } from "../../geometry/units.ts";
 import { faulty, found, type Told } from "../told.ts";
 import { raglanByOffsets } from "./raglanByOffsets.ts";
-import { type RaglanOffsets, TAPE_RANGES, TAPE_WORDS, type TapeMeasures } from "./tapeMeasures.ts";
+import {
+  type RaglanOffsets,
+  TAPE_LENGTHS,
+  TAPE_RANGES,
+  TAPE_WORDS,
+  type TapeMeasures,
+} from "./tapeMeasures.ts";
 
 /** A block by tape, and what had to be assumed, one sentence each. */
 export type TapeBlock = { readonly block: Block; readonly assumed: readonly string[] };
@@ -23,21 +29,8 @@ const MOST_MISS: Mm = 4;
 /** And a miss of this is told. */
 const TOLD_MISS: Mm = 1;
 
-const KEYS = [
-  "halfWidth",
-  "neckHalfWidth",
-  "frontNeckDepth",
-  "backNeckDepth",
-  "raglanDepth",
-  "sideLength",
-  "hemHalfWidth",
-  "sleeveWidth",
-  "wristWidth",
-  "underarmLength",
-] as const satisfies readonly (keyof typeof TAPE_RANGES)[];
-
 const outOfRange = (tape: TapeMeasures): Told<never> | null => {
-  for (const key of KEYS) {
+  for (const key of TAPE_LENGTHS) {
     const [least, most] = TAPE_RANGES[key];
     const value = tape[key];
     if (value >= least && value <= most) continue;

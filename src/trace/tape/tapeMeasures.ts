@@ -54,3 +54,17 @@ export const TAPE_WORDS: Readonly<Record<keyof typeof TAPE_RANGES, string>> = {
   wristWidth: "sleeve's width at the wrist",
   underarmLength: "sleeve's underarm length",
 };
+
+/** The single lengths, in the order in which a tape takes them. */
+export const TAPE_LENGTHS = [
+  "halfWidth",
+  "neckHalfWidth",
+  "frontNeckDepth",
+  "backNeckDepth",
+  "raglanDepth",
+  "sideLength",
+  "hemHalfWidth",
+  "sleeveWidth",
+  "wristWidth",
+  "underarmLength",
+] as const satisfies readonly (keyof typeof TAPE_RANGES)[];

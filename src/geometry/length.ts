@@ -5,23 +5,15 @@ import { AT_LENGTH, LENGTH_ERROR } from "./tolerance.ts";
 import type { Mm } from "./units.ts";
 
 /**
- * dB/dt of a cubic as a quadratic in t, read as a complex number x + iy, with its two roots.
- * The speed |dB/dt| is smooth but for those roots, so they say how many nodes a length takes.
+ * dB/dt of the cubic that is being measured, as a quadratic in t read as a complex number x + iy,
+ * and its roots. The speed |dB/dt| is smooth but for those roots, so they say how many nodes a
+ * length takes. One place for all curves: it is filled and read within one call of this file, some
+ * three hundred times a draft, and a new object each time would cost more than the sums.
  */
-type Speed = {
-  readonly ax: number;
-  readonly ay: number;
-  readonly bx: number;
-  readonly by: number;
-  readonly cx: number;
-  readonly cy: number;
-  /** Real and imaginary parts of the roots; the first counts only where `count` is 1 or more. */
-  readonly re1: number;
-  readonly im1: number;
-  readonly re2: number;
-  readonly im2: number;
-  readonly count: 0 | 1 | 2;
-};
+const speed = new Float64Array(11);
+const [AX, AY, BX, BY, CX, CY] = [0, 1, 2, 3, 4, 5] as const;
+/** Real and imaginary parts of the roots; the first counts only where ROOTS is 1 or more. */
+const [RE1, IM1, RE2, IM2, ROOTS] = [6, 7, 8, 9, 10] as const;
 
 /** Below this a leading term cannot be told from rounding, and its root lies far away. */
 const NEGLIGIBLE = 1e-13;
@@ -30,24 +22,36 @@ const CUSP = 1e-9;
 /** Parts of a curve shorter than this, in t, cannot change a length by LENGTH_ERROR. */
 const LEAST_PART = 1e-10;
 
-/** One or two roots of the quadratic, or none. */
-type Roots = Pick<Speed, "re1" | "im1" | "re2" | "im2" | "count">;
+const putRoots = (count: 0 | 1 | 2, re1: number, im1: number, re2: number, im2: number): void => {
+  speed[RE1] = re1;
+  speed[IM1] = im1;
+  speed[RE2] = re2;
+  speed[IM2] = im2;
+  speed[ROOTS] = count;
+};
 
-const NO_ROOTS: Roots = { re1: 0, im1: 0, re2: 0, im2: 0, count: 0 };
-
-// No pairs are taken apart in this file: it is the innermost loop of every draft, and an array
-// made and read again for each curve takes ten times the time of the sum itself.
-type Quadratic = Pick<Speed, "ax" | "ay" | "bx" | "by" | "cx" | "cy">;
-
-/** The roots of a quadratic with complex factors: the larger first, the other by their product. */
-const rootsOf = ({ ax, ay, bx, by, cx, cy }: Quadratic): Roots => {
+/** Fills `speed` for a cubic. */
+const look = ({ start: p, startHandle: q, endHandle: r, end: e }: Cubic): void => {
+  const ax = 3 * (e.x - 3 * r.x + 3 * q.x - p.x);
+  const ay = 3 * (e.y - 3 * r.y + 3 * q.y - p.y);
+  const bx = 6 * (r.x - 2 * q.x + p.x);
+  const by = 6 * (r.y - 2 * q.y + p.y);
+  const cx = 3 * (q.x - p.x);
+  const cy = 3 * (q.y - p.y);
+  speed[AX] = ax;
+  speed[AY] = ay;
+  speed[BX] = bx;
+  speed[BY] = by;
+  speed[CX] = cx;
+  speed[CY] = cy;
+  // The roots of a quadratic with complex factors: the larger first, the other by their product.
   const a2 = ax * ax + ay * ay;
   const b2 = bx * bx + by * by;
   const c2 = cx * cx + cy * cy;
   if (a2 <= NEGLIGIBLE * (b2 + c2)) {
-    if (b2 <= NEGLIGIBLE * c2) return NO_ROOTS;
-    const re1 = -(cx * bx + cy * by) / b2;
-    return { re1, im1: -(cy * bx - cx * by) / b2, re2: 0, im2: 0, count: 1 };
+    if (b2 <= NEGLIGIBLE * c2) putRoots(0, 0, 0, 0, 0);
+    else putRoots(1, -(cx * bx + cy * by) / b2, -(cy * bx - cx * by) / b2, 0, 0);
+    return;
   }
   // d = √(b² - 4ac), then q = -(b ± d) / 2 with the sign that does not cancel.
   const x = bx * bx - by * by - 4 * (ax * cx - ay * cy);
@@ -63,69 +67,72 @@ const rootsOf = ({ ax, ay, bx, by, cx, cy }: Quadratic): Roots => {
   const q2 = qx * qx + qy * qy;
   const re1 = (qx * ax + qy * ay) / a2;
   const im1 = (qy * ax - qx * ay) / a2;
-  if (q2 === 0) return { re1, im1, re2: re1, im2: im1, count: 2 };
-  return { re1, im1, re2: (cx * qx + cy * qy) / q2, im2: (cy * qx - cx * qy) / q2, count: 2 };
-};
-
-const speedOf = (c: Cubic): Speed => {
-  const p = c.start;
-  const q = c.startHandle;
-  const r = c.endHandle;
-  const e = c.end;
-  const ax = 3 * (e.x - 3 * r.x + 3 * q.x - p.x);
-  const ay = 3 * (e.y - 3 * r.y + 3 * q.y - p.y);
-  const bx = 6 * (r.x - 2 * q.x + p.x);
-  const by = 6 * (r.y - 2 * q.y + p.y);
-  const cx = 3 * (q.x - p.x);
-  const cy = 3 * (q.y - p.y);
-  const { re1, im1, re2, im2, count } = rootsOf({ ax, ay, bx, by, cx, cy });
-  return { ax, ay, bx, by, cx, cy, re1, im1, re2, im2, count };
+  if (q2 === 0) putRoots(2, re1, im1, re1, im1);
+  else putRoots(2, re1, im1, (cx * qx + cy * qy) / q2, (cy * qx - cx * qy) / q2);
 };
 
 /** The integral of the speed over [from, to] by one rule. */
-const integrate = (s: Speed, from: number, to: number, rule: GaussRule): Mm => {
-  const nodes = rule.nodes;
-  const weights = rule.weights;
+const integrate = (from: number, to: number, { nodes, weights }: GaussRule): Mm => {
+  const ax = speed[AX] ?? 0;
+  const ay = speed[AY] ?? 0;
+  const bx = speed[BX] ?? 0;
+  const by = speed[BY] ?? 0;
+  const cx = speed[CX] ?? 0;
+  const cy = speed[CY] ?? 0;
   const half = (to - from) / 2;
   const mid = (from + to) / 2;
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
     const t = mid + half * (nodes[i] ?? 0);
-    const x = (s.ax * t + s.bx) * t + s.cx;
-    const y = (s.ay * t + s.by) * t + s.cy;
+    const x = (ax * t + bx) * t + cx;
+    const y = (ay * t + by) * t + cy;
     sum += (weights[i] ?? 0) * Math.sqrt(x * x + y * y);
   }
   return sum * half;
 };
 
-/** log ρ of the Bernstein ellipse of [from, to] through a root; infinite where it does not matter. */
-const logEllipse = (re: number, im: number, from: number, to: number): number => {
+/**
+ * The half axes of the Bernstein ellipse of [from, to] through a root, by their sum ρ: 1 on the
+ * stretch itself, more further off; infinite where the root does not matter.
+ */
+const ellipse = (re: number, im: number, from: number, to: number): number => {
   const half = (to - from) / 2;
   const isCusp = Math.abs(im) < CUSP;
   if (isCusp && (Math.abs(re - from) < CUSP || Math.abs(re - to) < CUSP)) return Infinity;
   const sum =
     (Math.sqrt((re - from) * (re - from) + im * im) + Math.sqrt((re - to) * (re - to) + im * im)) /
     (2 * half);
-  return Math.log(sum + Math.sqrt(Math.max(0, sum * sum - 1)));
+  return sum + Math.sqrt(Math.max(0, sum * sum - 1));
 };
 
-const measure = (s: Speed, from: number, to: number): Mm => {
+/** The length of the cubic in `speed` between two parameters. */
+const measure = (from: number, to: number): Mm => {
   if (to - from <= 0) return 0;
-  const l1 = s.count > 0 ? logEllipse(s.re1, s.im1, from, to) : Infinity;
-  const l2 = s.count > 1 ? logEllipse(s.re2, s.im2, from, to) : Infinity;
-  const least = Math.min(l1, l2);
+  const roots = speed[ROOTS] ?? 0;
+  const re1 = speed[RE1] ?? 0;
+  const re2 = speed[RE2] ?? 0;
+  const rho1 = roots > 0 ? ellipse(re1, speed[IM1] ?? 0, from, to) : Infinity;
+  const rho2 = roots > 1 ? ellipse(re2, speed[IM2] ?? 0, from, to) : Infinity;
   // The error of n nodes falls as ρ^(-2n) (Trefethen, Approximation Theory, thm 19.3, from memory).
-  const size = (Math.abs(s.ax) + Math.abs(s.ay) + Math.abs(s.bx) + Math.abs(s.by)) * (to - from);
-  const wanted = Math.log(Math.max(2, (size + Math.abs(s.cx) + Math.abs(s.cy)) / LENGTH_ERROR));
-  const nodes = wanted / (2 * least) + 2;
-  if (nodes <= MOST_NODES || to - from < LEAST_PART) return integrate(s, from, to, ruleOf(nodes));
-  const re = l1 <= l2 ? s.re1 : s.re2;
+  const bent =
+    Math.abs(speed[AX] ?? 0) +
+    Math.abs(speed[AY] ?? 0) +
+    Math.abs(speed[BX] ?? 0) +
+    Math.abs(speed[BY] ?? 0);
+  const size = bent * (to - from) + Math.abs(speed[CX] ?? 0) + Math.abs(speed[CY] ?? 0);
+  const wanted = Math.log(Math.max(2, size / LENGTH_ERROR));
+  const nodes = wanted / (2 * Math.log(Math.min(rho1, rho2))) + 2;
+  if (nodes <= MOST_NODES || to - from < LEAST_PART) return integrate(from, to, ruleOf(nodes));
+  const re = rho1 <= rho2 ? re1 : re2;
   const cut = re > from + CUSP && re < to - CUSP ? re : (from + to) / 2;
-  return measure(s, from, cut) + measure(s, cut, to);
+  return measure(from, cut) + measure(cut, to);
 };
 
 /** Length of a cubic between two parameters. Error below 1e-9 mm, cusps included. */
-export const cubicLength = (c: Cubic, from = 0, to = 1): Mm => measure(speedOf(c), from, to);
+export const cubicLength = (c: Cubic, from = 0, to = 1): Mm => {
+  look(c);
+  return measure(from, to);
+};
 
 /** Length of a segment, in mm. Error below 1e-9 mm. */
 export const segmentLength = (s: Segment): Mm =>
@@ -148,7 +155,7 @@ export const parameterAtLength = (s: Segment, distance: Mm, whole = segmentLengt
   if (distance <= 0 || whole <= 0) return 0;
   if (distance >= whole) return 1;
   if (s.kind === "line") return distance / whole;
-  const speed = speedOf(s);
+  look(s);
   let low = 0;
   let high = 1;
   let t = distance / whole;
@@ -156,14 +163,14 @@ export const parameterAtLength = (s: Segment, distance: Mm, whole = segmentLengt
   let at = 0;
   for (let step = 0; step < STEPS; step++) {
     // Only the way from the last parameter to this one is measured anew.
-    known += t >= at ? measure(speed, at, t) : -measure(speed, t, at);
+    known += t >= at ? measure(at, t) : -measure(t, at);
     at = t;
     const over = known - distance;
     if (Math.abs(over) < AT_LENGTH) return t;
     if (over > 0) high = t;
     else low = t;
-    const x = (speed.ax * t + speed.bx) * t + speed.cx;
-    const y = (speed.ay * t + speed.by) * t + speed.cy;
+    const x = ((speed[AX] ?? 0) * t + (speed[BX] ?? 0)) * t + (speed[CX] ?? 0);
+    const y = ((speed[AY] ?? 0) * t + (speed[BY] ?? 0)) * t + (speed[CY] ?? 0);
     const next = t - over / Math.sqrt(x * x + y * y);
     t = next > low && next < high ? next : (low + high) / 2;
     if (t === low || t === high) return t;

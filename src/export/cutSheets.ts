@@ -46,7 +46,7 @@ export const laidByHand = (
 };
 
 /**
- * The lines for which paper is needed, in the layout. Notches and arrow heads are left out: they
+ * The lines for which paper is needed, and where they stand. Notches and arrow heads are left out: they
  * stand between or on lines that are here.
  */
 export const pieceSheetLines = (piece: Piece, placement: Placement): readonly WideLine[] => {
@@ -57,10 +57,7 @@ export const pieceSheetLines = (piece: Piece, placement: Placement): readonly Wi
     ...bandCrease(piece),
     { kind: "grain" as const, path: straight(grain.from, grain.to) },
   ];
-  return drawn.map(({ kind, path }) => ({
-    path: placedPath(placement, path),
-    half: LINE_STYLES[kind].width / 2,
-  }));
+  return drawn.map(({ kind, path }) => ({ path, half: LINE_STYLES[kind].width / 2, placement }));
 };
 
 type Whole = Laid & {

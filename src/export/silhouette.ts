@@ -25,10 +25,7 @@ export type Silhouette = {
   readonly height: Mm;
   /** From the box's corner to the turned piece's own origin. */
   readonly origin: Point;
-  /**
-   * Points close together on every line for which paper is needed: x and y in turn. Every fourth comes
-   * first, then those between: so a place that costs too much is soon found out.
-   */
+  /** Points close together on every line for which paper is needed: x and y in turn. */
   readonly points: readonly Mm[];
   /** Strips one below the other: how far the piece reaches from left to right. */
   readonly rows: Strips;
@@ -42,52 +39,68 @@ export type Silhouette = {
  */
 const rounded = (value: Mm): Mm => Math.round(value * 1e6) / 1e6;
 
-/** Adds a line to `found` as points close together, turned: x and y of each point in turn. */
-const walk = (found: number[], path: Path, turn: Degrees): void => {
-  const [cos, sin] = cosSin(turn);
-  let fromX = NaN;
-  let fromY = NaN;
-  for (const p of flattened(path, WITHIN)) {
-    const x = rounded(p.x * cos - p.y * sin);
-    const y = rounded(p.x * sin + p.y * cos);
+/**
+ * The points of the piece that is being looked at: x and y of each in turn. One place for all pieces,
+ * filled and read within one call of this file, so that nothing is made but what is kept.
+ */
+const found: Mm[] = [];
+
+/** Puts a point after the first `count` numbers, and points between so that no chord is too long. */
+const add = (count: number, x: Mm, y: Mm, isFirst: boolean): number => {
+  let to = count;
+  if (!isFirst) {
+    const fromX = found[count - 2] ?? 0;
+    const fromY = found[count - 1] ?? 0;
     const dx = x - fromX;
     const dy = y - fromY;
     const parts = Math.ceil(Math.sqrt(dx * dx + dy * dy) / LONGEST_CHORD);
-    for (let i = 1; i < parts; i++) found.push(fromX + (dx * i) / parts, fromY + (dy * i) / parts);
-    found.push(x, y);
-    fromX = x;
-    fromY = y;
+    for (let i = 1; i < parts; i++) {
+      found[to++] = fromX + (dx * i) / parts;
+      found[to++] = fromY + (dy * i) / parts;
+    }
   }
+  found[to++] = x;
+  found[to++] = y;
+  return to;
+};
+
+/** Puts a line after the first `count` numbers as points close together, turned; how many there are. */
+const walk = (count: number, path: Path, turn: Degrees): number => {
+  const [cos, sin] = cosSin(turn);
+  let to = count;
+  for (const p of flattened(path, WITHIN)) {
+    const [x, y] = [rounded(p.x * cos - p.y * sin), rounded(p.x * sin + p.y * cos)];
+    to = add(to, x, y, to === count);
+  }
+  return to;
 };
 
 /** The lines inside of a piece; its sew line lies too near to the cut line to matter. */
-const walkInner = (found: number[], piece: Piece, turn: Degrees): void => {
-  walk(found, straight(piece.grain.from, piece.grain.to), turn);
-  for (const { path } of bandCrease(piece)) walk(found, path, turn);
+const walkInner = (count: number, piece: Piece, turn: Degrees): number => {
+  let to = walk(count, straight(piece.grain.from, piece.grain.to), turn);
+  for (const { path } of bandCrease(piece)) to = walk(to, path, turn);
+  return to;
 };
 
-/** The outline's chords, the first `length` numbers of `chords`, and which way strips lie on them. */
-type Outline = {
-  readonly chords: readonly Mm[];
-  readonly length: number;
-  readonly size: Mm;
-  /** Which coordinate is measured in each strip: 0 for x, 1 for y. */
-  readonly across: 0 | 1;
-};
+/** Strips that are being filled; what is kept is copied from them. */
+const low: Mm[] = [];
+const high: Mm[] = [];
 
-const stripsOf = ({ chords, length, size, across }: Outline): Strips => {
+/**
+ * The strips along the outline, which is the first `length` numbers of `found`. Which coordinate is
+ * measured in each strip: 0 for x, 1 for y.
+ */
+const stripsOf = (length: number, size: Mm, across: 0 | 1): Strips => {
   const count = Math.max(1, Math.ceil(size / STRIP));
-  const low: Mm[] = [];
-  const high: Mm[] = [];
   for (let k = 0; k < count; k++) {
-    low.push(Infinity);
-    high.push(-Infinity);
+    low[k] = Infinity;
+    high[k] = -Infinity;
   }
   for (let i = 2; i < length; i += 2) {
-    const a = chords[i - 2 + across] ?? 0;
-    const b = chords[i + across] ?? 0;
-    const c = chords[i - 1 - across] ?? 0;
-    const d = chords[i + 1 - across] ?? 0;
+    const a = found[i - 2 + across] ?? 0;
+    const b = found[i + across] ?? 0;
+    const c = found[i - 1 - across] ?? 0;
+    const d = found[i + 1 - across] ?? 0;
     const least = Math.min(a, b);
     const most = Math.max(a, b);
     const last = Math.min(count - 1, Math.floor(Math.max(c, d) / STRIP));
@@ -96,38 +109,25 @@ const stripsOf = ({ chords, length, size, across }: Outline): Strips => {
       if (most > (high[k] ?? 0)) high[k] = most;
     }
   }
-  return { low, high };
+  return { low: low.slice(0, count), high: high.slice(0, count) };
 };
 
-/** The least and greatest of every second number, from the first or from the second on. */
-const range = (found: readonly number[], first: 0 | 1): readonly [low: Mm, high: Mm] => {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = first; i < found.length; i += 2) {
+/** The least and greatest of every second of the first `length` numbers of `found`. */
+const range = (length: number, first: 0 | 1): readonly [low: Mm, high: Mm] => {
+  let [least, most] = [Infinity, -Infinity];
+  for (let i = first; i < length; i += 2) {
     const value = found[i] ?? 0;
-    if (value < low) low = value;
-    if (value > high) high = value;
+    if (value < least) least = value;
+    if (value > most) most = value;
   }
-  return [low, high];
-};
-
-/** The order in which a look at few points sees most of a shape. */
-const APART = [0, 2, 1, 3] as const;
-
-const farApart = (found: readonly Mm[]): readonly Mm[] => {
-  const points: Mm[] = [];
-  for (const first of APART) {
-    for (let i = 2 * first; i < found.length; i += 8) points.push(found[i] ?? 0, found[i + 1] ?? 0);
-  }
-  return points;
+  return [least, most];
 };
 
 export const silhouetteOf = (piece: Piece, turn: Degrees): Silhouette => {
-  const found: number[] = [];
-  walk(found, piece.cutLine, turn);
-  const { length } = found;
-  const [[left, right], [top, bottom]] = [range(found, 0), range(found, 1)];
-  walkInner(found, piece, turn);
-  for (let i = 0; i < found.length; i += 2) {
+  const length = walk(0, piece.cutLine, turn);
+  const [[left, right], [top, bottom]] = [range(length, 0), range(length, 1)];
+  const count = walkInner(length, piece, turn);
+  for (let i = 0; i < count; i += 2) {
     found[i] = (found[i] ?? 0) - left;
     found[i + 1] = (found[i + 1] ?? 0) - top;
   }
@@ -138,8 +138,8 @@ export const silhouetteOf = (piece: Piece, turn: Degrees): Silhouette => {
     width,
     height,
     origin: { x: -left, y: -top },
-    points: farApart(found),
-    rows: stripsOf({ chords: found, length, size: height, across: 0 }),
-    columns: stripsOf({ chords: found, length, size: width, across: 1 }),
+    points: found.slice(0, count),
+    rows: stripsOf(length, height, 0),
+    columns: stripsOf(length, width, 1),
   };
 };

@@ -15,7 +15,7 @@ export type JsonBytes = {
   readonly number: (value: number) => void;
   /** A path as SVG path data with absolute M, L and C, six decimals each, with quotation marks. */
   readonly path: (path: Path) => void;
-  /** Everything written so far. */
+  /** Everything that was written. Ends the writing: its room goes to the next one. */
   readonly bytes: () => Uint8Array<ArrayBuffer>;
 };
 
@@ -24,43 +24,54 @@ const [NOUGHT, LETTER_C, LETTER_L, LETTER_M] = [48, 67, 76, 77];
 /** From here on UTF-8 takes two bytes for a sign, and three. */
 const [TWO_BYTES, THREE_BYTES] = [0x80, 0x800];
 
-/** The three digits of every number below a thousand, four places apart. */
-const TRIPLES = new Uint8Array(4000);
+/** Up to four signs as one number that is written in one go, the first sign first. */
+const signs = (text: string): number => {
+  let all = 0;
+  for (let i = text.length - 1; i >= 0; i--) all = all * 256 + text.charCodeAt(i);
+  return all;
+};
+
+/** Every number below a thousand: as it stands, with noughts before it, and these after a point. */
+const [PLAIN, TRIPLE, AFTER_POINT] = [
+  new Uint32Array(1000),
+  new Uint32Array(1000),
+  new Uint32Array(1000),
+];
+/** How many digits each has. */
+const DIGITS = new Uint8Array(1000);
 for (let i = 0; i < 1000; i++) {
-  TRIPLES[i * 4] = NOUGHT + Math.floor(i / 100);
-  TRIPLES[i * 4 + 1] = NOUGHT + (Math.floor(i / 10) % 10);
-  TRIPLES[i * 4 + 2] = NOUGHT + (i % 10);
+  const plain = String(i);
+  const triple = plain.padStart(3, "0");
+  PLAIN[i] = signs(plain);
+  TRIPLE[i] = signs(`${triple} `);
+  AFTER_POINT[i] = signs(`.${triple}`);
+  DIGITS[i] = plain.length;
 }
 
 /** Whole numbers from here on are left to the engine: no measure comes near it. */
 const GREAT = 1e6;
-/** Bytes that a number below GREAT takes at most: sign, six digits, point, six decimals. */
-const LONGEST = 14;
+/** Bytes that are written for a number below GREAT at most: sign, six digits, point, six decimals, space. */
+const LONGEST = 15;
 
-/** Three digits, noughts before them. */
-const putTriple = (into: Uint8Array, at: number, value: number): number => {
-  const from = value << 2;
-  into[at] = TRIPLES[from] ?? 0;
-  into[at + 1] = TRIPLES[from + 1] ?? 0;
-  into[at + 2] = TRIPLES[from + 2] ?? 0;
-  return at + 3;
-};
-
-/** A whole number below a thousand, no noughts before it. */
-const putSmall = (into: Uint8Array, at: number, value: number): number => {
-  const from = value << 2;
-  let to = at;
-  if (value >= 100) into[to++] = TRIPLES[from] ?? 0;
-  if (value >= 10) into[to++] = TRIPLES[from + 1] ?? 0;
-  into[to++] = TRIPLES[from + 2] ?? 0;
-  return to;
+/** A whole number below a million, no noughts before it. */
+const putWhole = (into: DataView, at: number, value: number): number => {
+  if (value < 1000) {
+    into.setUint32(at, PLAIN[value] ?? 0, true);
+    return at + (DIGITS[value] ?? 0);
+  }
+  const thousands = (value / 1000) | 0;
+  into.setUint32(at, PLAIN[thousands] ?? 0, true);
+  const to = at + (DIGITS[thousands] ?? 0);
+  into.setUint32(to, TRIPLE[(value - thousands * 1000) | 0] ?? 0, true);
+  return to + 3;
 };
 
 /**
- * Six decimals, rounded half away from nought, as `coordinate` has them in text. Whole numbers are cut
- * with `| 0`: the engine then counts in whole numbers throughout, which is twice as quick.
+ * Six decimals, rounded half away from nought, as `coordinate` has them in text, and a space after
+ * them that whatever follows may take the place of. Whole numbers are cut with `| 0`: the engine then
+ * counts in whole numbers throughout, which is twice as quick.
  */
-const putFixed = (into: Uint8Array, at: number, value: number): number => {
+const putFixed = (into: DataView, at: number, value: number): number => {
   const size = Math.abs(value);
   let whole = size | 0;
   let part = ((size - whole) * 1e6 + 0.5) | 0;
@@ -69,63 +80,50 @@ const putFixed = (into: Uint8Array, at: number, value: number): number => {
     part = 0;
   }
   let to = at;
-  if (value < 0 && (whole > 0 || part > 0)) into[to++] = MINUS;
-  if (whole < 1000) to = putSmall(into, to, whole);
-  else {
-    const thousands = (whole / 1000) | 0;
-    to = putTriple(into, putSmall(into, to, thousands), whole - thousands * 1000);
-  }
-  into[to++] = POINT;
+  if (value < 0 && (whole | part) !== 0) into.setUint8(to++, MINUS);
+  to = putWhole(into, to, whole);
   const high = (part / 1000) | 0;
-  return putTriple(into, putTriple(into, to, high), part - high * 1000);
+  into.setUint32(to, AFTER_POINT[high] ?? 0, true);
+  into.setUint32(to + 4, TRIPLE[(part - high * 1000) | 0] ?? 0, true);
+  return to + 7;
 };
 
 /** The same without end noughts, and without a point that nothing follows. */
-const putNumber = (into: Uint8Array, at: number, value: number): number => {
+const putNumber = (into: DataView, at: number, value: number): number => {
   let to = putFixed(into, at, value);
-  while (into[to - 1] === NOUGHT) to--;
-  return into[to - 1] === POINT ? to - 1 : to;
+  while (into.getUint8(to - 1) === NOUGHT) to--;
+  return into.getUint8(to - 1) === POINT ? to - 1 : to;
 };
 
-const putPoint = (into: Uint8Array, at: number, point: Point): number => {
-  const to = putFixed(into, at, point.x);
-  into[to] = SPACE;
-  return putFixed(into, to + 1, point.y);
+/** Both coordinates, each with a space after it; -1 where one is too great to be put together here. */
+const putPoint = (into: DataView, at: number, { x, y }: Point): number => {
+  if (!(Math.abs(x) < GREAT && Math.abs(y) < GREAT)) return -1;
+  return putFixed(into, putFixed(into, at, x) + 1, y) + 1;
 };
 
-/** Six numbers, and a mark or a space before each, are the most that a segment takes. */
-const A_SEGMENT = 6 * (LONGEST + 2);
+/** Six numbers, and a mark, are the most that a segment takes. */
+const A_SEGMENT = 6 * LONGEST + 1;
 
-const putPath = (into: Uint8Array, at: number, path: Path): number => {
-  into[at] = QUOTE;
-  into[at + 1] = LETTER_M;
+/** Writes a path and tells where it ends; -1 where a number of it is too great. */
+const putPath = (into: DataView, at: number, path: Path): number => {
+  into.setUint8(at, QUOTE);
+  into.setUint8(at + 1, LETTER_M);
   let to = putPoint(into, at + 2, path[0].start);
   for (const s of path) {
-    into[to++] = SPACE;
-    if (s.kind === "line") into[to++] = LETTER_L;
-    else {
-      into[to++] = LETTER_C;
-      to = putPoint(into, to, s.startHandle);
-      into[to++] = SPACE;
-      to = putPoint(into, to, s.endHandle);
-      into[to++] = SPACE;
+    if (to < 0) return to;
+    if (s.kind === "line") {
+      into.setUint8(to, LETTER_L);
+      to = putPoint(into, to + 1, s.end);
+      continue;
     }
-    to = putPoint(into, to, s.end);
+    into.setUint8(to, LETTER_C);
+    to = putPoint(into, to + 1, s.startHandle);
+    if (to >= 0) to = putPoint(into, to, s.endHandle);
+    if (to >= 0) to = putPoint(into, to, s.end);
   }
-  into[to] = QUOTE;
-  return to + 1;
-};
-
-const isFar = ({ x, y }: Point): boolean => !(Math.abs(x) < GREAT && Math.abs(y) < GREAT);
-
-/** Whether a number of a path is too great to be put together here. */
-const reachesFar = (path: Path): boolean => {
-  if (isFar(path[0].start)) return true;
-  for (const s of path) {
-    if (isFar(s.end)) return true;
-    if (s.kind === "cubic" && (isFar(s.startHandle) || isFar(s.endHandle))) return true;
-  }
-  return false;
+  if (to < 0) return to;
+  into.setUint8(to - 1, QUOTE);
+  return to;
 };
 
 /**
@@ -152,16 +150,22 @@ const BYTES_A_UNIT = 3;
 
 const ENCODER = new TextEncoder();
 
+/** Room that the last report left, for the next one; null while one is being written in it. */
+let spare: Uint8Array<ArrayBuffer> | null = null;
+
 /** An empty piece of JSON, to be written from left to right. */
 export const jsonBytes = (): JsonBytes => {
-  let into = new Uint8Array(ROOM);
+  let into = spare ?? new Uint8Array(ROOM);
+  let view = new DataView(into.buffer);
   let at = 0;
+  spare = null;
 
   const reserve = (count: number): void => {
     if (at + count <= into.length) return;
     const larger = new Uint8Array(Math.max(into.length * 2, at + count));
     larger.set(into);
     into = larger;
+    view = new DataView(into.buffer);
   };
 
   const raw = (text: string): void => {
@@ -189,18 +193,22 @@ export const jsonBytes = (): JsonBytes => {
   const number = (value: number): void => {
     if (Math.abs(value) < GREAT) {
       reserve(LONGEST);
-      at = putNumber(into, at, value);
+      at = putNumber(view, at, value);
     } else raw(JSON.stringify(value));
   };
 
   const path = (segments: Path): void => {
-    if (reachesFar(segments)) {
-      text(toPathData(segments));
-      return;
-    }
     reserve((segments.length + 1) * A_SEGMENT);
-    at = putPath(into, at, segments);
+    const end = putPath(view, at, segments);
+    if (end < 0) text(toPathData(segments));
+    else at = end;
   };
 
-  return { raw, text, number, path, bytes: () => into.slice(0, at) };
+  const bytes = (): Uint8Array<ArrayBuffer> => {
+    const written = into.slice(0, at);
+    spare = into;
+    return written;
+  };
+
+  return { raw, text, number, path, bytes };
 };

@@ -45,12 +45,15 @@ const rounded = (value: Mm): Mm => Math.round(value * 1e6) / 1e6;
  */
 const found: Mm[] = [];
 
-/** Puts a point after the first `count` numbers, and points between so that no chord is too long. */
-const add = (count: number, x: Mm, y: Mm, isFirst: boolean): number => {
+/** Puts a line after the first `count` numbers as points close together, turned; how many there are. */
+const walk = (count: number, path: Path, turn: Degrees): number => {
+  const [cos, sin] = cosSin(turn);
+  let fromX = NaN;
+  let fromY = NaN;
   let to = count;
-  if (!isFirst) {
-    const fromX = found[count - 2] ?? 0;
-    const fromY = found[count - 1] ?? 0;
+  for (const p of flattened(path, WITHIN)) {
+    const x = rounded(p.x * cos - p.y * sin);
+    const y = rounded(p.x * sin + p.y * cos);
     const dx = x - fromX;
     const dy = y - fromY;
     const parts = Math.ceil(Math.sqrt(dx * dx + dy * dy) / LONGEST_CHORD);
@@ -58,19 +61,10 @@ const add = (count: number, x: Mm, y: Mm, isFirst: boolean): number => {
       found[to++] = fromX + (dx * i) / parts;
       found[to++] = fromY + (dy * i) / parts;
     }
-  }
-  found[to++] = x;
-  found[to++] = y;
-  return to;
-};
-
-/** Puts a line after the first `count` numbers as points close together, turned; how many there are. */
-const walk = (count: number, path: Path, turn: Degrees): number => {
-  const [cos, sin] = cosSin(turn);
-  let to = count;
-  for (const p of flattened(path, WITHIN)) {
-    const [x, y] = [rounded(p.x * cos - p.y * sin), rounded(p.x * sin + p.y * cos)];
-    to = add(to, x, y, to === count);
+    found[to++] = x;
+    found[to++] = y;
+    fromX = x;
+    fromY = y;
   }
   return to;
 };

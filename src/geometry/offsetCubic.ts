@@ -6,8 +6,8 @@ import { NO_DIRECTION, OFFSET_ERROR } from "./tolerance.ts";
 import type { Mm } from "./units.ts";
 
 const MOST_PARTS = 64;
-/** Where along each part the drawn offset is held against the true one. */
-const TRIED = [0.25, 0.5, 0.75] as const;
+/** Where along each part the drawn offset is held against the true one: after so many quarters. */
+const QUARTERS = [1, 2, 3] as const;
 
 /**
  * The true offset at every 64th of the cubic that is being offset, as far as it was asked for: x and
@@ -16,6 +16,8 @@ const TRIED = [0.25, 0.5, 0.75] as const;
  * would cost more than the sums.
  */
 const nodes = new Float64Array(4 * (MOST_PARTS + 1));
+/** The place on a drawn part that is held against the true offset. */
+const drawnAt = new Float64Array(2);
 
 /**
  * The offset where a handle has no length: B' is nil and κ has no bound, but their product has the
@@ -66,9 +68,10 @@ const findNode = (sixtyFourth: number, c: Cubic, a: Mm): void => {
   nodes[i + 3] = dy * grown;
 };
 
-/** How far the true offset at `t` lies from a place. */
-const strayFrom = (x: Mm, y: Mm, c: Cubic, t: number, a: Mm): Mm => {
+/** How far `drawnAt` lies from the true offset after so many quarters of a 64th. */
+const strayAt = (quarters: number, c: Cubic, a: Mm): Mm => {
   const { start: p, startHandle: q, endHandle: r, end: e } = c;
+  const t = quarters / (4 * MOST_PARTS);
   const u = 1 - t;
   const a1 = 3 * u * u;
   const b1 = 6 * u * t;
@@ -76,6 +79,8 @@ const strayFrom = (x: Mm, y: Mm, c: Cubic, t: number, a: Mm): Mm => {
   const dx = a1 * (q.x - p.x) + b1 * (r.x - q.x) + c1 * (e.x - r.x);
   const dy = a1 * (q.y - p.y) + b1 * (r.y - q.y) + c1 * (e.y - r.y);
   const speed = Math.sqrt(dx * dx + dy * dy);
+  const x = drawnAt[0] ?? 0;
+  const y = drawnAt[1] ?? 0;
   if (speed <= NO_DIRECTION) {
     return apart({ x, y }, stepped(pointAt(c, t), out(directionAt(c, t)), a));
   }
@@ -101,16 +106,16 @@ const keepsTo = (from: number, step: number, c: Cubic, a: Mm): boolean => {
   const endY = nodes[k + 1] ?? 0;
   const endHandleX = endX - (nodes[k + 2] ?? 0) * third;
   const endHandleY = endY - (nodes[k + 3] ?? 0) * third;
-  for (const at of TRIED) {
-    const v = 1 - at;
+  for (const quarter of QUARTERS) {
+    const t = quarter / 4;
+    const v = 1 - t;
     const m0 = v * v * v;
-    const m1 = 3 * v * v * at;
-    const m2 = 3 * v * at * at;
-    const m3 = at * at * at;
-    const x = m0 * startX + m1 * startHandleX + m2 * endHandleX + m3 * endX;
-    const y = m0 * startY + m1 * startHandleY + m2 * endHandleY + m3 * endY;
-    const t = (from + at * step) / MOST_PARTS;
-    if (strayFrom(x, y, c, t, a) > OFFSET_ERROR) return false;
+    const m1 = 3 * v * v * t;
+    const m2 = 3 * v * t * t;
+    const m3 = t * t * t;
+    drawnAt[0] = m0 * startX + m1 * startHandleX + m2 * endHandleX + m3 * endX;
+    drawnAt[1] = m0 * startY + m1 * startHandleY + m2 * endHandleY + m3 * endY;
+    if (strayAt(4 * from + quarter * step, c, a) > OFFSET_ERROR) return false;
   }
   return true;
 };

@@ -1,5 +1,6 @@
 import type { Mm } from "../geometry/units.ts";
-import { beside, EDGE, type Standing, slidLeft, slidUp } from "./nesting.ts";
+import { EDGE, type Standing } from "./nesting.ts";
+import { placesFor } from "./places.ts";
 import type { Silhouette } from "./silhouette.ts";
 import type { Grid } from "./tiles.ts";
 
@@ -21,14 +22,25 @@ export type Bench = {
   readonly most: number;
 };
 
-/** Pieces set down so far, and the sheets that they print on: a bit a column, a number a row. */
+/** Pieces set down so far. */
 type Table = {
+  readonly grid: Grid;
+  readonly columns: number;
+  /** How far a piece may reach. */
+  readonly right: Mm;
+  readonly bottom: Mm;
   readonly standing: Standing[];
-  readonly sheets: Int32Array;
-  /** The sheets of the one silhouette that is being tried. */
-  readonly scratch: Int32Array;
   cost: number;
 };
+
+// The working-place of one arrangement, which is looked at some hundred times: filled and read within
+// one call of `arrange`.
+/** The sheets that pieces set down so far print on: a bit a column, a number a row. */
+const sheets = new Int32Array(MOST_ROWS);
+/** The sheets of the one silhouette that is being tried. */
+const scratch = new Int32Array(MOST_ROWS);
+/** Where it stands: x and y. */
+const at = new Float64Array(2);
 
 /** How far the last sheet of a row, or of a column, reaches. */
 const reachOf = (sheets: number, step: Mm, windowSize: Mm): Mm =>
@@ -61,20 +73,23 @@ const APART = [0, 2, 1, 3] as const;
  * are held against the sheets. It runs some thousand times a layout, so nothing is made here: its
  * sheets are left in `scratch`, from the row before its first to the one after its last.
  */
-const costOf = (table: Table, at: Standing, { grid, columns }: Bench, most: number): number => {
-  const { scratch, sheets } = table;
-  const { points } = at.shape;
+const costOf = (table: Table, { points, height }: Silhouette, most: number): number => {
+  const { columns, grid } = table;
   const { stepX, stepY } = grid;
+  const atX = at[0] ?? 0;
+  const atY = at[1] ?? 0;
   const last = columns - 1;
-  const [shareX, shareY] = [1 / stepX, 1 / stepY];
-  const [backX, backY] = [grid.windowWidth + HALF_LINE, grid.windowHeight + HALF_LINE];
-  const end = lastRow(at, grid);
-  for (let r = firstRow(at, grid); r <= end; r++) scratch[r] = 0;
+  const shareX = 1 / stepX;
+  const shareY = 1 / stepY;
+  const backX = grid.windowWidth + HALF_LINE;
+  const backY = grid.windowHeight + HALF_LINE;
+  const end = lastRow(atY + height, grid);
+  for (let r = firstRow(atY, grid); r <= end; r++) scratch[r] = 0;
   let cost = 0;
   for (const first of APART) {
     for (let i = 2 * first; i < points.length; i += 8) {
-      const px = (points[i] ?? 0) + at.x;
-      const py = (points[i + 1] ?? 0) + at.y;
+      const px = (points[i] ?? 0) + atX;
+      const py = (points[i + 1] ?? 0) + atY;
       const column = Math.min(last, ((px + HALF_LINE) * shareX) | 0);
       const row = ((py + HALF_LINE) * shareY) | 0;
       // In the overlap a point prints on the sheet before as well.
@@ -94,92 +109,68 @@ const costOf = (table: Table, at: Standing, { grid, columns }: Bench, most: numb
   return cost;
 };
 
-const firstRow = ({ y }: Standing, { stepY }: Grid): number =>
-  Math.max(0, Math.floor(y / stepY) - 1);
-const lastRow = ({ y, shape }: Standing, { stepY }: Grid): number =>
-  Math.min(MOST_ROWS - 1, Math.ceil((y + shape.height) / stepY));
+const firstRow = (top: Mm, { stepY }: Grid): number => Math.max(0, Math.floor(top / stepY) - 1);
+const lastRow = (foot: Mm, { stepY }: Grid): number =>
+  Math.min(MOST_ROWS - 1, Math.ceil(foot / stepY));
 
-/** The start of the next sheet at or after `at`, or `at` itself where it is on the first. */
-const onNextSheet = (at: Mm, step: Mm): Mm =>
-  Math.ceil(Math.max(0, at - EDGE) / step) * step + EDGE;
-
-/** Places worth trying for one silhouette: slid up or left against what stands, or on a new sheet. */
-const places = (shape: Silhouette, { standing }: Table, { grid }: Bench): readonly Standing[] => {
-  const found: Standing[] = [];
-  // Many pieces stand level: what was slid from a place once need not be slid again.
-  const triedAlong: Mm[] = [];
-  const triedDown: Mm[] = [];
-  const add = (x: Mm, y: Mm): void => {
-    for (const known of found) if (known.x === x && known.y === y) return;
-    found.push({ shape, x, y });
-  };
-  const along = (y: Mm): void => {
-    if (triedAlong.includes(y)) return;
-    triedAlong.push(y);
-    const x = slidLeft(shape, y, standing);
-    add(x, y);
-    add(onNextSheet(x, grid.stepX), y);
-  };
-  const down = (x: Mm): void => {
-    if (triedDown.includes(x)) return;
-    triedDown.push(x);
-    const y = slidUp(shape, x, standing);
-    add(x, y);
-    add(x, onNextSheet(y, grid.stepY));
-  };
-  along(EDGE);
-  down(EDGE);
-  for (const { x, y, shape: other } of standing) {
-    along(y);
-    along(beside(y, other.height));
-    down(x);
-    down(beside(x, other.width));
-  }
-  return found;
+/** Puts a silhouette down for good. */
+const stand = (table: Table, { shape, x, y }: Standing): void => {
+  const { standing, grid } = table;
+  at[0] = x;
+  at[1] = y;
+  table.cost += costOf(table, shape, Infinity);
+  standing.push({ shape, x, y });
+  const end = lastRow(y + shape.height, grid);
+  for (let r = firstRow(y, grid); r <= end; r++) sheets[r] = (sheets[r] ?? 0) | (scratch[r] ?? 0);
 };
 
 /** Sets one piece down where it costs fewest sheets; of equal places the nearest to the corner. */
-const setDown = (table: Table, ways: Ways, bench: Bench): boolean => {
-  const { stepX, stepY, windowWidth, windowHeight } = bench.grid;
-  const right = reachOf(bench.columns, stepX, windowWidth);
-  const bottom = reachOf(bench.rows, stepY, windowHeight);
+const setDown = (table: Table, ways: Ways, most: number): boolean => {
+  const { right, bottom } = table;
   let best: Standing | null = null;
-  let [least, nearest] = [bench.most - table.cost, Infinity];
+  let least = most - table.cost;
+  let nearest = Infinity;
   for (const shape of ways) {
-    for (const at of places(shape, table, bench)) {
-      const [toRight, toBottom] = [at.x + shape.width, at.y + shape.height];
+    const { numbers, count } = placesFor(shape, table);
+    for (let i = 0; i < count; i += 2) {
+      const x = numbers[i] ?? 0;
+      const y = numbers[i + 1] ?? 0;
+      const toRight = x + shape.width;
+      const toBottom = y + shape.height;
       if (toRight > right || toBottom > bottom) continue;
       // Costs are whole numbers: a place further off must be cheaper by one at the least.
-      const most = toRight + toBottom < nearest ? least : least - 1;
-      const cost = costOf(table, at, bench, most);
-      if (cost > most) continue;
-      best = at;
+      const worth = toRight + toBottom < nearest ? least : least - 1;
+      at[0] = x;
+      at[1] = y;
+      const cost = costOf(table, shape, worth);
+      if (cost > worth) continue;
+      best = { shape, x, y };
       least = cost;
       nearest = toRight + toBottom;
     }
   }
-  if (!best) return false;
-  table.standing.push(best);
-  table.cost += costOf(table, best, bench, Infinity);
-  const { scratch, sheets } = table;
-  for (let r = firstRow(best, bench.grid); r <= lastRow(best, bench.grid); r++) {
-    sheets[r] = (sheets[r] ?? 0) | (scratch[r] ?? 0);
-  }
-  return true;
+  if (best) stand(table, best);
+  return best !== null;
 };
 
 /**
  * Pieces set down one after another in the order given, each where it costs fewest sheets; null
  * where one finds no room, or the cost is more than it may be.
  */
-export const arrange = (pieces: readonly Ways[], bench: Bench): Arrangement | null => {
+export const arrange = (
+  pieces: readonly Ways[],
+  { grid, columns, rows, most }: Bench,
+): Arrangement | null => {
+  sheets.fill(0);
   const table: Table = {
+    grid,
+    columns,
+    right: reachOf(columns, grid.stepX, grid.windowWidth),
+    bottom: reachOf(rows, grid.stepY, grid.windowHeight),
     standing: [],
-    sheets: new Int32Array(MOST_ROWS),
-    scratch: new Int32Array(MOST_ROWS),
     cost: 0,
   };
-  if (!pieces.every((ways) => setDown(table, ways, bench))) return null;
+  if (!pieces.every((ways) => setDown(table, ways, most))) return null;
   return {
     standing: table.standing,
     cost: table.cost,

@@ -44,10 +44,16 @@ const { cornerFront, cornerBack } = BLOCK;
 const FRONT_SHARE = cornerFront / (cornerFront + cornerBack);
 const BACK_SHARE = cornerBack / (cornerFront + cornerBack);
 
+/** A raglan to be drawn from (q, -h), at a height h to be found. */
+type Raglan = { readonly q: Mm; readonly underarm: Point; readonly reach: Point; readonly length: Mm };
+
+const raglanFrom = ({ q, underarm, reach }: Raglan, height: Mm): Cubic =>
+  drawRaglan(point(q, -height), underarm, reach, BLOCK.sleeveRaglan);
+
 /** The height at which a raglan from (q, -h) to the underarm has its length (method 2.5, 16). */
-const capHeight = (q: Mm, underarm: Point, reach: Point, length: Mm, near: Mm): Mm => {
-  const of = (h: Mm): number =>
-    cubicLength(drawRaglan(point(q, -h), underarm, reach, BLOCK.sleeveRaglan)) - length;
+const capHeight = (raglan: Raglan, near: Mm): Mm => {
+  const { length } = raglan;
+  const of = (h: Mm): number => cubicLength(raglanFrom(raglan, h)) - length;
   return solveNear({ of, low: BLOCK.capLeast * length, high: length }, near) ?? length;
 };
 
@@ -55,25 +61,13 @@ const capHeight = (q: Mm, underarm: Point, reach: Point, length: Mm, near: Mm): 
 const capOf = (size: SleeveSize, tau: Radians, span: Mm, near: Cap | null): Cap => {
   const underarm = point(size.halfWidth, 0);
   const reach = point(Math.cos(tau), Math.sin(tau));
-  const qFront = span * FRONT_SHARE;
-  const qBack = span * BACK_SHARE;
-  const frontHeight = capHeight(
-    qFront,
-    underarm,
-    reach,
-    size.frontRaglan,
-    near?.frontHeight ?? 0.8 * size.frontRaglan,
-  );
-  const backHeight = capHeight(
-    qBack,
-    underarm,
-    reach,
-    size.backRaglan,
-    near?.backHeight ?? 0.8 * size.backRaglan,
-  );
-  const shape = BLOCK.sleeveRaglan;
-  const front = drawRaglan(point(qFront, -frontHeight), underarm, reach, shape);
-  const back = drawRaglan(point(qBack, -backHeight), underarm, reach, shape);
+  const { frontRaglan, backRaglan } = size;
+  const onFront = { q: span * FRONT_SHARE, underarm, reach, length: frontRaglan };
+  const onBack = { q: span * BACK_SHARE, underarm, reach, length: backRaglan };
+  const frontHeight = capHeight(onFront, near?.frontHeight ?? 0.8 * frontRaglan);
+  const backHeight = capHeight(onBack, near?.backHeight ?? 0.8 * backRaglan);
+  const front = raglanFrom(onFront, frontHeight);
+  const back = raglanFrom(onBack, backHeight);
   const neckEdge = drawNeckEdge({
     back: mirrored(back.start),
     front: front.start,
@@ -104,6 +98,8 @@ const solveSpan = (size: SleeveSize, tau: Radians, near: Cap | null): Cap => {
 
 const ROUNDS = 60;
 const TAPER_AT_REST: Radians = 1e-13;
+/** Steps smaller than this say nothing of where they lead: they are rounding. */
+const TAPER_FAR: Radians = 1e-8;
 
 /** Cap and taper, each worked from the other until they agree (method 2.5, step 19). */
 const solveCap = (size: SleeveSize) => {
@@ -113,11 +109,16 @@ const solveCap = (size: SleeveSize) => {
     Math.atan((halfWidth - halfWrist) / Math.max(wanted, BLOCK.sleeveLeast));
   let tau = taper();
   let cap = solveSpan(size, tau, null);
+  let [tauBefore, stepBefore] = [tau, Infinity];
   for (let round = 1; round < ROUNDS; round++) {
     wanted = long - (cap.frontHeight + cap.backHeight) / 2;
-    const next = taper();
-    if (Math.abs(next - tau) < TAPER_AT_REST) break;
-    tau = next;
+    const step = taper() - tau;
+    if (Math.abs(step) < TAPER_AT_REST) break;
+    // Each step is nearly the same share of the one before: on to where they lead, by the secant.
+    const share = (tau - tauBefore) / (stepBefore - step);
+    const leads = Math.abs(step) > TAPER_FAR && Number.isFinite(share) && share > 0;
+    [tauBefore, stepBefore] = [tau, step];
+    tau += leads ? step * share : step;
     cap = solveSpan(size, tau, cap);
   }
   return { cap, wantedLength: wanted, length: Math.max(wanted, BLOCK.sleeveLeast) };

@@ -39,7 +39,9 @@ type Table = {
 const sheets = new Int32Array(MOST_ROWS);
 /** The sheets of the one silhouette that is being tried. */
 const scratch = new Int32Array(MOST_ROWS);
-/** Where it stands: x and y. */
+/** The sheets of the best place found for the piece so far. */
+const chosen = new Int32Array(MOST_ROWS);
+/** Where the silhouette stands that is being tried: x and y. */
 const at = new Float64Array(2);
 
 /** How far the last sheet of a row, or of a column, reaches. */
@@ -113,15 +115,18 @@ const firstRow = (top: Mm, { stepY }: Grid): number => Math.max(0, Math.floor(to
 const lastRow = (foot: Mm, { stepY }: Grid): number =>
   Math.min(MOST_ROWS - 1, Math.ceil(foot / stepY));
 
-/** Puts a silhouette down for good. */
-const stand = (table: Table, { shape, x, y }: Standing): void => {
-  const { standing, grid } = table;
-  at[0] = x;
-  at[1] = y;
-  table.cost += costOf(table, shape, Infinity);
-  standing.push({ shape, x, y });
-  const end = lastRow(y + shape.height, grid);
-  for (let r = firstRow(y, grid); r <= end; r++) sheets[r] = (sheets[r] ?? 0) | (scratch[r] ?? 0);
+/**
+ * What a silhouette at this height costs at the least: in each row of sheets that it reaches it prints
+ * on one, which is a new one where the row has none so far.
+ */
+const leastCost = (top: Mm, foot: Mm, { stepY }: Grid): number => {
+  const shareY = 1 / stepY;
+  const end = ((foot + HALF_LINE) * shareY) | 0;
+  let cost = 0;
+  for (let r = ((top + HALF_LINE) * shareY) | 0; r <= end; r++) {
+    cost += sheets[r] === 0 ? JOINS_TO_A_SHEET + 1 : 1;
+  }
+  return cost;
 };
 
 /** Sets one piece down where it costs fewest sheets; of equal places the nearest to the corner. */
@@ -140,17 +145,25 @@ const setDown = (table: Table, ways: Ways, most: number): boolean => {
       if (toRight > right || toBottom > bottom) continue;
       // Costs are whole numbers: a place further off must be cheaper by one at the least.
       const worth = toRight + toBottom < nearest ? least : least - 1;
+      if (leastCost(y, toBottom, table.grid) > worth) continue;
       at[0] = x;
       at[1] = y;
       const cost = costOf(table, shape, worth);
       if (cost > worth) continue;
       best = { shape, x, y };
+      chosen.set(scratch);
       least = cost;
       nearest = toRight + toBottom;
     }
   }
-  if (best) stand(table, best);
-  return best !== null;
+  if (!best) return false;
+  table.standing.push(best);
+  table.cost += least;
+  const end = lastRow(best.y + best.shape.height, table.grid);
+  for (let r = firstRow(best.y, table.grid); r <= end; r++) {
+    sheets[r] = (sheets[r] ?? 0) | (chosen[r] ?? 0);
+  }
+  return true;
 };
 
 /**

@@ -1,8 +1,9 @@
 import type { Piece } from "../drafting/piece.ts";
 import { boundsOf } from "../geometry/outline.ts";
 import { straight } from "../geometry/path.ts";
+import type { Path } from "../geometry/segment.ts";
 import type { Mm } from "../geometry/units.ts";
-import { LINE_STYLES } from "./data/lineStyles.ts";
+import { LINE_STYLES, type LineKind } from "./data/lineStyles.ts";
 import { FRONT_PAGES } from "./data/paper.ts";
 import { EDGE } from "./nesting.ts";
 import { type PaperChoice, paperOf } from "./paperSize.ts";
@@ -50,14 +51,15 @@ export const laidByHand = (
  * stand between or on lines that are here.
  */
 export const pieceSheetLines = (piece: Piece, placement: Placement): readonly WideLine[] => {
-  const { grain } = piece;
-  const drawn = [
-    { kind: "cut" as const, path: piece.cutLine },
-    ...seamEdges(piece).map(({ path }) => ({ kind: "sew" as const, path })),
-    ...bandCrease(piece),
-    { kind: "grain" as const, path: straight(grain.from, grain.to) },
-  ];
-  return drawn.map(({ kind, path }) => ({ path, half: LINE_STYLES[kind].width / 2, placement }));
+  const lines: WideLine[] = [];
+  const add = (kind: LineKind, path: Path): void => {
+    lines.push({ path, half: LINE_STYLES[kind].width / 2, placement });
+  };
+  add("cut", piece.cutLine);
+  for (const { path } of seamEdges(piece)) add("sew", path);
+  for (const { kind, path } of bandCrease(piece)) add(kind, path);
+  add("grain", straight(piece.grain.from, piece.grain.to));
+  return lines;
 };
 
 type Whole = Laid & {

@@ -167,8 +167,11 @@ const hold = (at: number, p: Point, { x, y, cos, sin }: Stand): void => {
 /** Which sheets the real curves fall on, by their printed width. */
 export const printedSheets = (lines: readonly WideLine[], grid: Grid): Printed => {
   const marks: Marks = { grid, found: new Set(), reach: 0 };
-  for (const { path, half, placement = IN_THE_LAYOUT } of lines) {
-    const stand = standOf(placement);
+  let last: WideLine["placement"];
+  let stand = standOf(IN_THE_LAYOUT);
+  for (const { path, half, placement } of lines) {
+    if (placement !== last) stand = standOf(placement ?? IN_THE_LAYOUT);
+    last = placement;
     marks.reach = half + WITHIN;
     for (const s of path) {
       hold(0, s.start, stand);

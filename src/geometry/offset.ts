@@ -66,6 +66,7 @@ const joined = (joint: Joint, psi: Radians): Joined => {
  */
 export const offsetPath = (path: Path, a: Mm): Path => {
   if (a === 0) return path;
+  if (path.length === 1) return offsetSegment(path[0], a);
   const run: Segment[] = [];
   let last = path[0];
   let before = offsetSegment(last, a);

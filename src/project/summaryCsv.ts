@@ -33,8 +33,9 @@ export const worstVerdict = (checks: readonly Check[]): Verdict => {
   return isThere("attend") ? "attend" : "sound";
 };
 
-const DECIMALS = 4; // contract: numbers carry at least 4 decimals where they are not exact
-const length = (value: number): number => Number(value.toFixed(DECIMALS));
+/** Contract: numbers carry at least 4 decimals where they are not exact. */
+const FOUR_DECIMALS = 1e4;
+const length = (value: number): number => Math.round(value * FOUR_DECIMALS) / FOUR_DECIMALS;
 
 export const summaryOf = ({ body, garment, checks }: Made, sheets: number): Summary => {
   const seam = (id: SeamId) => length(garment.seams.find((one) => one.id === id)?.lengthA ?? 0);
@@ -62,8 +63,8 @@ export const summaryOf = ({ body, garment, checks }: Made, sheets: number): Summ
 };
 
 /** A spreadsheet runs a cell that starts like this; an apostrophe before it makes it text. */
-const RUNS = /^[=+\-@\t\r]/u;
-const NEEDS_QUOTES = /[",;\r\n]/u;
+const RUNS = /^[=+\-@\t\r]/;
+const NEEDS_QUOTES = /[",;\r\n]/;
 
 /** A cell of a CSV file (RFC 4180) that no spreadsheet takes for a formula. Numbers stay numbers. */
 export const csvCell = (value: string | number): string => {

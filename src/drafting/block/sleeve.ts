@@ -45,7 +45,12 @@ const FRONT_SHARE = cornerFront / (cornerFront + cornerBack);
 const BACK_SHARE = cornerBack / (cornerFront + cornerBack);
 
 /** A raglan to be drawn from (q, -h), at a height h to be found. */
-type Raglan = { readonly q: Mm; readonly underarm: Point; readonly reach: Point; readonly length: Mm };
+type Raglan = {
+  readonly q: Mm;
+  readonly underarm: Point;
+  readonly reach: Point;
+  readonly length: Mm;
+};
 
 const raglanFrom = ({ q, underarm, reach }: Raglan, height: Mm): Cubic =>
   drawRaglan(point(q, -height), underarm, reach, BLOCK.sleeveRaglan);

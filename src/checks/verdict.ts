@@ -15,7 +15,10 @@ export const verdictOf = (isSound: boolean, attends: boolean): Verdict =>
 export type Words = { readonly measured: string; readonly change: string };
 
 /** A check whose cure is told only where there is something to cure. */
-export const checkOf = (found: Omit<Check, "message">, { measured, change }: Words): Check => ({
-  ...found,
-  message: found.verdict === "sound" ? measured : `${measured} ${change}`,
-});
+export const checkOf = (
+  { id, verdict, value, limit, unit }: Omit<Check, "message">,
+  { measured, change }: Words,
+): Check => {
+  const message = verdict === "sound" ? measured : `${measured} ${change}`;
+  return { id, verdict, value, limit, unit, message };
+};

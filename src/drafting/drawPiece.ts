@@ -121,14 +121,14 @@ export const drawBodyPiece = (
   drawing: Drawing,
 ): DrawnPiece => {
   const grow = ({ path }: Measured): Path => grown(path, drawing.growth);
-  const edges: BodyEdges = {
-    ...(body.v ? { v: grow(body.v) } : {}),
+  const whole: BodyEdges = {
     neckline: grow(body.neckline),
     raglan: grow(body.raglan),
     side: grow(body.side),
     hem: grow(body.hem),
     centre: grow(body.centre),
   };
+  const edges = body.v ? { v: grow(body.v), ...whole } : whole;
   const named: Named = [
     ...(body.v ? ([["v", body.v]] as const) : []),
     ["neckline", body.neckline],

@@ -92,17 +92,29 @@ const integrate = (from: number, to: number, { nodes, weights }: GaussRule): Mm 
 };
 
 /**
- * The half axes of the Bernstein ellipse of [from, to] through a root, by their sum ρ: 1 on the
- * stretch itself, more further off; infinite where the root does not matter.
+ * Half the sum of the ways from both ends of [from, to] to a root, over half its length: the longer
+ * half axis of the Bernstein ellipse through the root. Infinite where the root does not matter.
  */
-const ellipse = (re: number, im: number, from: number, to: number): number => {
-  const half = (to - from) / 2;
+const halfAxis = (re: number, im: number, from: number, to: number): number => {
   const isCusp = Math.abs(im) < CUSP;
   if (isCusp && (Math.abs(re - from) < CUSP || Math.abs(re - to) < CUSP)) return Infinity;
-  const sum =
-    (Math.sqrt((re - from) * (re - from) + im * im) + Math.sqrt((re - to) * (re - to) + im * im)) /
-    (2 * half);
-  return sum + Math.sqrt(Math.max(0, sum * sum - 1));
+  const toFrom = Math.sqrt((re - from) * (re - from) + im * im);
+  const toEnd = Math.sqrt((re - to) * (re - to) + im * im);
+  return (toFrom + toEnd) / (to - from);
+};
+
+/**
+ * How many nodes a length takes: the error of n nodes falls as ρ^(-2n), where ρ is the sum of the half
+ * axes of the ellipse (Trefethen, Approximation Theory, thm 19.3, from memory). Two to spare; an even
+ * number, more than MOST_NODES where no rule here is good enough.
+ */
+const nodesFor = (axis: number, size: Mm): number => {
+  const rho = axis + Math.sqrt(Math.max(0, axis * axis - 1));
+  const byTwo = rho * rho * rho * rho;
+  const wanted = Math.max(2, size / LENGTH_ERROR);
+  let nodes = 4;
+  for (let reached = byTwo; reached < wanted && nodes <= MOST_NODES; reached *= byTwo) nodes += 2;
+  return nodes;
 };
 
 /** The length of the cubic in `speed` between two parameters. */
@@ -111,19 +123,17 @@ const measure = (from: number, to: number): Mm => {
   const roots = speed[ROOTS] ?? 0;
   const re1 = speed[RE1] ?? 0;
   const re2 = speed[RE2] ?? 0;
-  const rho1 = roots > 0 ? ellipse(re1, speed[IM1] ?? 0, from, to) : Infinity;
-  const rho2 = roots > 1 ? ellipse(re2, speed[IM2] ?? 0, from, to) : Infinity;
-  // The error of n nodes falls as ρ^(-2n) (Trefethen, Approximation Theory, thm 19.3, from memory).
+  const axis1 = roots > 0 ? halfAxis(re1, speed[IM1] ?? 0, from, to) : Infinity;
+  const axis2 = roots > 1 ? halfAxis(re2, speed[IM2] ?? 0, from, to) : Infinity;
   const bent =
     Math.abs(speed[AX] ?? 0) +
     Math.abs(speed[AY] ?? 0) +
     Math.abs(speed[BX] ?? 0) +
     Math.abs(speed[BY] ?? 0);
   const size = bent * (to - from) + Math.abs(speed[CX] ?? 0) + Math.abs(speed[CY] ?? 0);
-  const wanted = Math.log(Math.max(2, size / LENGTH_ERROR));
-  const nodes = wanted / (2 * Math.log(Math.min(rho1, rho2))) + 2;
+  const nodes = nodesFor(Math.min(axis1, axis2), size);
   if (nodes <= MOST_NODES || to - from < LEAST_PART) return integrate(from, to, ruleOf(nodes));
-  const re = rho1 <= rho2 ? re1 : re2;
+  const re = axis1 <= axis2 ? re1 : re2;
   const cut = re > from + CUSP && re < to - CUSP ? re : (from + to) / 2;
   return measure(from, cut) + measure(cut, to);
 };

@@ -65,7 +65,7 @@ const blouseWords = ({ bands }: Garment): string => {
 const presses = (id: string, band: Band, words: string, more = ""): Check => {
   const { sound, attend } = LIMITS.pressure;
   const value = band.pressure;
-  const check = checkOf(
+  return checkOf(
     {
       id,
       verdict: verdictOf(atMost(value, sound), atMost(value, attend)),
@@ -76,9 +76,9 @@ const presses = (id: string, band: Band, words: string, more = ""): Check => {
     {
       measured: `At rest ${words} presses with ${asKilopascal(value)}; the limit is ${asKilopascal(sound)}.`,
       change: "Give the band more ease.",
+      more,
     },
   );
-  return { ...check, message: `${check.message}${more}` };
 };
 
 /** Cuff and hem band: what passes, what holds, what presses (method 6). */

@@ -11,14 +11,18 @@ export const within = (value: number, least: number, most: number): boolean =>
 export const verdictOf = (isSound: boolean, attends: boolean): Verdict =>
   isSound ? "sound" : attends ? "attend" : "stop";
 
-/** What a check says: what was measured against its limit, and what to change. */
-export type Words = { readonly measured: string; readonly change: string };
+/** What a check says: what was measured against its limit, what to change, and what else there is. */
+export type Words = {
+  readonly measured: string;
+  readonly change: string;
+  readonly more?: string;
+};
 
 /** A check whose cure is told only where there is something to cure. */
 export const checkOf = (
   { id, verdict, value, limit, unit }: Omit<Check, "message">,
-  { measured, change }: Words,
+  { measured, change, more = "" }: Words,
 ): Check => {
-  const message = verdict === "sound" ? measured : `${measured} ${change}`;
-  return { id, verdict, value, limit, unit, message };
+  const found = verdict === "sound" ? measured : `${measured} ${change}`;
+  return { id, verdict, value, limit, unit, message: found + more };
 };

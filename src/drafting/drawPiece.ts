@@ -42,9 +42,10 @@ const movedNotches = (
   finished: (name: DrawnEdge["name"]) => Mm,
 ): readonly Notch[] =>
   notches.map((notch) => {
-    const edge = edges.find(({ name }) => name === notch.edge);
-    const before = finished(notch.edge);
-    return edge && before > 0 ? { ...notch, at: (notch.at * edge.length) / before } : notch;
+    const { edge, at, seam } = notch;
+    const own = edges.find(({ name }) => name === edge);
+    const before = finished(edge);
+    return own && before > 0 ? { edge, at: (at * own.length) / before, seam } : notch;
   });
 
 type Named = readonly (readonly [DrawnEdge["name"], Measured])[];

@@ -111,8 +111,10 @@ export const asCubic = (s: Segment): Cubic =>
     : cubic(s.start, along(s.start, s.end, 1 / 3), along(s.start, s.end, 2 / 3), s.end);
 
 /** A segment drawn from `start`, whatever it started from; its direction there turns with it. */
-export const startingAt = (s: Segment, start: Point): Segment => ({ ...s, start });
-export const endingAt = (s: Segment, end: Point): Segment => ({ ...s, end });
+export const startingAt = (s: Segment, start: Point): Segment =>
+  s.kind === "line" ? line(start, s.end) : cubic(start, s.startHandle, s.endHandle, s.end);
+export const endingAt = (s: Segment, end: Point): Segment =>
+  s.kind === "line" ? line(s.start, end) : cubic(s.start, s.startHandle, s.endHandle, end);
 
 /** A vector that runs from the segment's start to its end. */
 export const chordOf = (s: Segment): Point => minus(s.end, s.start);

@@ -72,8 +72,8 @@ export const offsetPath = (path: Path, a: Mm): Path => {
   let before = offsetSegment(last, a);
   for (const segment of path.slice(1)) {
     const psi = turn(endDirection(last), startDirection(segment)) * Math.sign(a);
-    const joint = { before, after: offsetSegment(segment, a), corner: last.end };
-    const [done, next] = joined({ ...joint, reach: Math.abs(a) }, psi);
+    const after = offsetSegment(segment, a);
+    const [done, next] = joined({ before, after, corner: last.end, reach: Math.abs(a) }, psi);
     run.push(...done);
     before = next;
     last = segment;

@@ -8,6 +8,8 @@ export type Altered<Thing> = { readonly altered: Thing; readonly rails: readonly
 
 /** The centre line drawn anew: on the fold from the hem's end to the first edge above it. */
 export const withCentre = (piece: Omit<BodyEdges, "centre">): BodyEdges => {
-  const top = startOf(piece.v ?? piece.neckline);
-  return { ...piece, centre: straight(point(0, endOf(piece.hem).y), point(0, top.y)) };
+  const { v, neckline, raglan, side, hem } = piece;
+  const top = startOf(v ?? neckline);
+  const centre = straight(point(0, endOf(hem).y), point(0, top.y));
+  return v ? { v, neckline, raglan, side, hem, centre } : { neckline, raglan, side, hem, centre };
 };

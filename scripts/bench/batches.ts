@@ -29,9 +29,25 @@ type Ran = {
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
+/**
+ * A folder for one run, removed only when all is measured: ext4 does not use a deleted file's place
+ * again for some minutes, and looks at every such place each time that a file is made near it. Runs
+ * that cleared away behind themselves took up to twice as long each time.
+ */
+const folders: string[] = [];
+process.on("exit", () => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
+
+const newFolder = (): string => {
+  const folder = mkdtempSync(join(tmpdir(), "ribwright-bench-"));
+  folders.push(folder);
+  return folder;
+};
+
 /** One run of the batch command as a maker gives it, timed from outside, its memory watched. */
 const runBatch = (count: number, more: readonly string[]): Promise<Ran> => {
-  const folder = mkdtempSync(join(tmpdir(), "ribwright-bench-"));
+  const folder = newFolder();
   const table = join(folder, "bodies.csv");
   writeFileSync(table, tableOf(count));
   const args = ["run", "-s", "ribwright", "--", "batch", "--bodies", table];
@@ -55,7 +71,6 @@ const runBatch = (count: number, more: readonly string[]): Promise<Ran> => {
     child.on("close", (code) => {
       clearInterval(watch);
       const seconds = (performance.now() - began) / 1000;
-      rmSync(folder, { recursive: true, force: true });
       if (code === 0) resolve({ seconds, peak, worked: sum([...worked.values()]) });
       else reject(new Error(`batch of ${count} ended with ${code}: ${said}`));
     });

@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
-import { type Ink, inkBetween } from "./freeSpace.ts";
-import { grown } from "./word.ts";
+import { type Ink, inkIn } from "./freeSpace.ts";
+import { grown, meets } from "./word.ts";
 
 /** What a box should keep clear of. */
 export type Taken = { readonly ink: Ink; readonly boxes: readonly Box[] };
@@ -12,17 +12,15 @@ const STRIDE: Mm = 2;
 const CLEARANCES: readonly Mm[] = [2.5, 1, 0];
 
 /** How much a box would cover: squares with ink, and other boxes, which weigh more. */
-export const coverOf = (taken: Taken, { left, top, right, bottom }: Box): number =>
-  coverBetween(taken, left, top, right, bottom);
-
-/** The same, given by the box's sides: it is asked for thousands of places, and no box is made. */
-const coverBetween = ({ ink, boxes }: Taken, left: Mm, top: Mm, right: Mm, bottom: Mm): number => {
+export const coverOf = ({ ink, boxes }: Taken, box: Box): number => {
   let met = 0;
-  for (const box of boxes) {
-    if (box.left < right && left < box.right && box.top < bottom && top < box.bottom) met++;
-  }
-  return inkBetween(ink, left, top, right, bottom) + 100 * met;
+  for (const other of boxes) if (meets(other, box)) met++;
+  return inkIn(ink, box) + 100 * met;
 };
+
+/** A box that is moved from place to place: thousands are tried, and none is made for each. */
+export type Probe = { -readonly [Side in keyof Box]: Mm };
+export const newProbe = (): Probe => ({ left: 0, top: 0, right: 0, bottom: 0 });
 
 /** Where a box of this size may stand: within a sheet's window, less the strips that overlap. */
 export type Places = {
@@ -52,14 +50,17 @@ const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null =
   const step = forward ? STRIDE : -STRIDE;
   const lastLeft = room.right - width;
   const lastTop = room.bottom - height;
+  const probe = newProbe();
   let best: Place | null = null;
   let top = forward ? room.top : lastTop;
   for (; top >= room.top && top <= lastTop; top += step) {
     let left = forward ? room.left : lastLeft;
     for (; left >= room.left && left <= lastLeft; left += step) {
-      const [x0, y0] = [left - clearance, top - clearance];
-      const [x1, y1] = [left + width + clearance, top + height + clearance];
-      const cover = coverBetween(taken, x0, y0, x1, y1);
+      probe.left = left - clearance;
+      probe.top = top - clearance;
+      probe.right = left + width + clearance;
+      probe.bottom = top + height + clearance;
+      const cover = coverOf(taken, probe);
       if (best !== null && cover >= best.cover) continue;
       best = { box: boxAt(left, top, places), cover };
       if (cover === 0) return best;

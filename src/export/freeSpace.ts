@@ -1,3 +1,4 @@
+import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
 
@@ -15,8 +16,8 @@ const inkAt = ({ across, down, sums }: Ink, column: number, row: number): number
   return sums[r * (across + 1) + c] ?? 0;
 };
 
-/** How many squares with ink a rectangle touches, given by its sides. */
-export const inkBetween = (ink: Ink, left: Mm, top: Mm, right: Mm, bottom: Mm): number => {
+/** How many squares with ink a rectangle touches. */
+export const inkIn = (ink: Ink, { left, top, right, bottom }: Box): number => {
   const c0 = Math.floor(left / CELL);
   const r0 = Math.floor(top / CELL);
   const c1 = Math.floor(right / CELL) + 1;

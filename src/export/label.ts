@@ -2,8 +2,9 @@ import type { Piece } from "../drafting/piece.ts";
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
+import { newProbe } from "./clearPlace.ts";
 import { isInside } from "./clip.ts";
-import { type Ink, inkBetween } from "./freeSpace.ts";
+import { type Ink, inkIn } from "./freeSpace.ts";
 import { pieceFacts, titleOf } from "./pieceFacts.ts";
 import type { SheetSubject } from "./subject.ts";
 import { blockOf, plainLines, type TextBlock, wordsAt } from "./textBlock.ts";
@@ -93,12 +94,16 @@ const middleOf = ({ left, top, right, bottom }: Box): Point => ({
   y: (top + bottom) / 2,
 });
 
-const boxRound = (points: readonly Point[]): Box => ({
-  left: Math.min(...points.map(({ x }) => x)),
-  top: Math.min(...points.map(({ y }) => y)),
-  right: Math.max(...points.map(({ x }) => x)),
-  bottom: Math.max(...points.map(({ y }) => y)),
-});
+const boxRound = (points: readonly Point[]): Box => {
+  const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+  for (const { x, y } of points) {
+    box.left = Math.min(box.left, x);
+    box.top = Math.min(box.top, y);
+    box.right = Math.max(box.right, x);
+    box.bottom = Math.max(box.bottom, y);
+  }
+  return box;
+};
 
 const corners = ({ left, top, right, bottom }: Box): readonly Point[] => [
   { x: left, y: top },
@@ -145,6 +150,7 @@ const bestPlace = (search: Search, room: LabelRoom): Found | null => {
   const { field, width, height, clear, isRight } = search;
   const { x, y } = middleOf(boxRound(room.outline));
   const inner = room.windows.map((window) => grown(window, -room.overlap));
+  const probe = newProbe();
   let best: Found | null = null;
   let least = Infinity;
   for (const top of rowsFrom(search, y)) {
@@ -157,8 +163,11 @@ const bestPlace = (search: Search, room: LabelRoom): Found | null => {
       if (away >= least) continue;
       const right = left + width;
       // A box is made only where it is clear: most places are not.
-      if (inkBetween(room.ink, left - clear, top - clear, right + clear, bottom + clear) > 0)
-        continue;
+      probe.left = left - clear;
+      probe.top = top - clear;
+      probe.right = right + clear;
+      probe.bottom = bottom + clear;
+      if (inkIn(room.ink, probe) > 0) continue;
       const box = { left, top, right, bottom };
       const isWhole = inner.some((window) => isWithin(box, window));
       const cost = isWhole ? away : away + ACROSS_A_JOINT;

@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Point } from "../geometry/point.ts";
 import type { Mm } from "../geometry/units.ts";
-import { clearest } from "./clearPlace.ts";
+import { clearest, newProbe } from "./clearPlace.ts";
 import { crossesBox } from "./clip.ts";
 import { TEST_SQUARE } from "./data/paper.ts";
 import type { Ink } from "./freeSpace.ts";
@@ -16,13 +16,13 @@ const NEARER: Mm = 4;
 
 /** Lines as runs of points. */
 type Lines = readonly (readonly Point[])[];
-type Chord = readonly [Point, Point];
+type Chord = { readonly from: Point; readonly to: Point };
 
 const chordsIn = (lines: Lines, window: Box): readonly Chord[] =>
   lines.flatMap((points) =>
     points.flatMap((to, i): readonly Chord[] => {
       const from = points[i - 1];
-      return from && crossesBox(from, to, window) ? [[from, to]] : [];
+      return from && crossesBox(from, to, window) ? [{ from, to }] : [];
     }),
   );
 
@@ -46,12 +46,22 @@ const exactPlace = (window: Box, overlap: Mm, lines: Lines, taken: readonly Box[
   const others = [...taken, ...cornersOf(window, overlap)];
   const wider = grown(window, NEARER);
   const room = grown(wider, -overlap);
+  const probe = newProbe();
+  const isCrossed = (box: Box): boolean => {
+    for (const { from, to } of chords) if (crossesBox(from, to, box)) return true;
+    return false;
+  };
   for (let bottom = room.bottom; bottom - TEST_SQUARE >= room.top; bottom -= FINE) {
+    const top = bottom - TEST_SQUARE;
+    const beside = others.filter((other) => other.top < bottom && top < other.bottom);
     for (let right = room.right; right - TEST_SQUARE >= room.left; right -= FINE) {
-      const box = { left: right - TEST_SQUARE, top: bottom - TEST_SQUARE, right, bottom };
-      if (others.some((other) => meets(other, box))) continue;
-      const wide = grown(box, CLEAR);
-      if (!chords.some(([a, b]) => crossesBox(a, b, wide))) return box;
+      const left = right - TEST_SQUARE;
+      if (beside.some((other) => other.left < right && left < other.right)) continue;
+      probe.left = left - CLEAR;
+      probe.top = top - CLEAR;
+      probe.right = right + CLEAR;
+      probe.bottom = bottom + CLEAR;
+      if (!isCrossed(probe)) return { left, top, right, bottom };
     }
   }
   return null;

@@ -5,6 +5,9 @@ import type { Path, Segment } from "./segment.ts";
 import { PARAMETER_SLACK } from "./tolerance.ts";
 import type { Mm } from "./units.ts";
 
+/** So much of its own spread a cubic may lie off a value and be worked out: more than the slack is worth. */
+const NEAR = 1e-3;
+
 const held = (t: number): number => Math.min(1, Math.max(0, t));
 
 /** The parameters at which `axis`·B(t) has the value, held to [0, 1], in order. */
@@ -16,6 +19,10 @@ export const parametersWhere = (s: Segment, axis: Point, value: number): readonl
     return t >= -PARAMETER_SLACK && t <= 1 + PARAMETER_SLACK ? [held(t)] : [];
   }
   const [q, r] = [dot(axis, s.startHandle), dot(axis, s.endHandle)];
+  // No curve leaves the hull of its ends and handles: most are nowhere near.
+  const [low, high] = [Math.min(p, q, r, e), Math.max(p, q, r, e)];
+  const near = NEAR * (high - low);
+  if (value < low - near || value > high + near) return [];
   const cubic = { a: e - 3 * r + 3 * q - p, b: 3 * (r - 2 * q + p), c: 3 * (q - p), d: p - value };
   return rootsBetween(cubic, -PARAMETER_SLACK, 1 + PARAMETER_SLACK).map(held);
 };

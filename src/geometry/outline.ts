@@ -34,37 +34,49 @@ export type Box = {
   readonly bottom: Mm;
 };
 
-/** Where the coordinate of a cubic stands still, in t. */
-const extremes = (p: number, q: number, r: number, e: number): readonly number[] => {
-  const [a, b, c] = [e - 3 * r + 3 * q - p, 2 * (r - 2 * q + p), q - p];
-  if (Math.abs(a) < 1e-12) return b === 0 ? [] : [-c / b];
-  const inside = b * b - 4 * a * c;
-  if (inside < 0) return [];
-  const root = Math.sqrt(inside);
-  return [(-b + root) / (2 * a), (-b - root) / (2 * a)];
+/** The value of one coordinate of a cubic at `t` where that lies inside; no value elsewhere. */
+const inside = (p: number, q: number, r: number, e: number, t: number): number => {
+  if (!(t > 0 && t < 1)) return -Infinity;
+  const u = 1 - t;
+  return u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * e;
 };
 
-const valuesOf = (s: Segment, of: (p: Point) => number): readonly number[] => {
-  const ends = [of(s.start), of(s.end)];
-  if (s.kind === "line") return ends;
-  const [p, q, r, e] = [of(s.start), of(s.startHandle), of(s.endHandle), of(s.end)];
-  const inner = extremes(p, q, r, e)
-    .filter((t) => t > 0 && t < 1)
-    .map((t) => {
-      const u = 1 - t;
-      return u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * e;
-    });
-  return [...ends, ...inner];
+/** The greatest value of one coordinate of a cubic: at an end, or where it stands still. */
+const greatest = (p: number, q: number, r: number, e: number): number => {
+  const atEnds = Math.max(p, e);
+  // No curve leaves the hull of its ends and handles.
+  if (q <= atEnds && r <= atEnds) return atEnds;
+  const a = e - 3 * r + 3 * q - p;
+  const b = 2 * (r - 2 * q + p);
+  const c = q - p;
+  if (Math.abs(a) < 1e-12) return b === 0 ? atEnds : Math.max(atEnds, inside(p, q, r, e, -c / b));
+  const under = b * b - 4 * a * c;
+  if (under < 0) return atEnds;
+  const root = Math.sqrt(under);
+  const first = inside(p, q, r, e, (-b + root) / (2 * a));
+  return Math.max(atEnds, first, inside(p, q, r, e, (-b - root) / (2 * a)));
 };
 
 /** The smallest upright rectangle round a path. Exact. */
 export const boundsOf = (path: Path): Box => {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const segment of path) {
-    for (const x of valuesOf(segment, (p) => p.x))
-      [left, right] = [Math.min(left, x), Math.max(right, x)];
-    for (const y of valuesOf(segment, (p) => p.y))
-      [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
+  let left = Infinity;
+  let top = Infinity;
+  let right = -Infinity;
+  let bottom = -Infinity;
+  for (const s of path) {
+    const { start: p, end: e } = s;
+    if (s.kind === "line") {
+      left = Math.min(left, p.x, e.x);
+      top = Math.min(top, p.y, e.y);
+      right = Math.max(right, p.x, e.x);
+      bottom = Math.max(bottom, p.y, e.y);
+    } else {
+      const { startHandle: q, endHandle: r } = s;
+      left = Math.min(left, -greatest(-p.x, -q.x, -r.x, -e.x));
+      top = Math.min(top, -greatest(-p.y, -q.y, -r.y, -e.y));
+      right = Math.max(right, greatest(p.x, q.x, r.x, e.x));
+      bottom = Math.max(bottom, greatest(p.y, q.y, r.y, e.y));
+    }
   }
   return { left, top, right, bottom };
 };

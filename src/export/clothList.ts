@@ -20,21 +20,30 @@ type Cloth = ClothNeeded["body"];
 const line = (name: string, cloth: Cloth): readonly string[] =>
   cloth.length === 0 ? [] : [`${name}: ${cloth.map(lengthAt).join("; ")}.`];
 
+/** Cloth that the pieces are enlarged for would shrink twice over if it were washed first. */
+const rowsWords = (isEnlarged: boolean): string => {
+  const rows = `Pieces lie in plain rows, ${GAP}\u00a0mm apart, grain along the cloth, bands across the rib; for one garment`;
+  const own = "Lay your own pieces out before you cut.";
+  return isEnlarged
+    ? `${rows}. The pieces are enlarged for what the cloth shrinks: do not wash the body cloth before it is cut. Wash the rib. ${own}`
+    : `${rows}, cloth and rib washed first. ${own}`;
+};
+
 /** How much body cloth and rib to buy at common widths, and on what that rests. */
 export const clothList = (garment: Sewn, width: Mm): Part => {
-  const { body, rib } = clothNeeded(garment);
+  const { body, rib, assumed } = clothNeeded(garment);
   const laid = (way: "opened" | "folded"): Cloth => body.filter((one) => one.laid === way);
   const lines = [
     ...line("Body cloth, opened out", laid("opened")),
     ...line("Body cloth, folded along its length", laid("folded")),
     ...line("Rib, opened out", rib),
   ];
-  const assumed = `Pieces lie in plain rows, ${GAP}\u00a0mm apart, grain along the cloth, bands across the rib; for one garment, cloth washed first. Lay your own pieces out before you cut.`;
+  const isEnlarged = assumed.some(({ id }) => id === "enlarged");
   return stacked(
     heading("Cloth to buy: length of each width", HEAD),
     ...lines.map((text) => hung("–", text, SIZE, width)),
     space(0.6),
-    paragraph(assumed, SMALL, width),
+    paragraph(rowsWords(isEnlarged), SMALL, width),
     space(3),
   );
 };

@@ -6,7 +6,7 @@ export const TEST_WORDS = {
   fitted:
     "Wrong alike both ways, such as 48.5 mm for 50: the page was fitted, here to 97 %. Print again at actual size.",
   printer:
-    "Wrong by less, or not alike: it is the printer. Make the sheets again with what its 50 mm square measures: up this page in “along”, across it in “across”, in the studio under Paper (--square-along and --square-across by command).",
+    "Wrong by less, or not alike: it is the printer. Type in what the 50 mm square measures, up this page as “along” and across it as “across”, in the studio under Paper (--square-along and --square-across by command). Then print the new sheets.",
   still:
     "Still wrong on that printer: print once with 50 and 50 typed in, measure that square up and across, and type in those two.",
   each: "Sheets can leave a printer in different sizes. So each one has a 50 mm square of its own, and a scale along its foot and its right side. Lay the rule on both.",

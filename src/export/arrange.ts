@@ -45,8 +45,8 @@ const chosen = new Int32Array(MOST_ROWS);
 const at = new Float64Array(2);
 
 /** How far the last sheet of a row, or of a column, reaches. */
-const reachOf = (sheets: number, step: Mm, windowSize: Mm): Mm =>
-  (sheets - 1) * step + windowSize - EDGE;
+const reachOf = (count: number, step: Mm, windowSize: Mm): Mm =>
+  (count - 1) * step + windowSize - EDGE;
 
 export type Arrangement = {
   readonly standing: readonly Standing[];
@@ -72,7 +72,7 @@ const APART = [0, 2, 1, 3] as const;
  * What setting a silhouette down would cost: sheets not printed so far, then sheets to be joined.
  * Left off as soon as it is more than `most`. By points close together on its lines: a window is
  * wider than they are apart, and the few corners that this passes over are found when the real lines
- * are held against the sheets. It runs some thousand times a layout, so nothing is made here: its
+ * are held against the sheets. It runs some hundred times a layout, so nothing is made here: its
  * sheets are left in `scratch`, from the row before its first to the one after its last.
  */
 const costOf = (table: Table, { points, height }: Silhouette, most: number): number => {

@@ -42,6 +42,12 @@ const boxAt = (left: Mm, top: Mm, { width, height }: Places): Box => ({
 /** A box, and how much it covers: 0 where it is clear. */
 export type Place = { readonly box: Box; readonly cover: number };
 
+/** What is taken level with a box, wherever along the row it is moved. */
+const boxesInRow = ({ ink, boxes }: Taken, { top, bottom }: Box): Taken => ({
+  ink,
+  boxes: boxes.filter((other) => other.top < bottom && top < other.bottom),
+});
+
 /** Of all places the first that is clear by so much, else the first that covers least. */
 const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null => {
   const { window, overlap, width, height, from } = places;
@@ -54,13 +60,14 @@ const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null =
   let best: Place | null = null;
   let top = forward ? room.top : lastTop;
   for (; top >= room.top && top <= lastTop; top += step) {
+    probe.top = top - clearance;
+    probe.bottom = top + height + clearance;
+    const inRow = boxesInRow(taken, probe);
     let left = forward ? room.left : lastLeft;
     for (; left >= room.left && left <= lastLeft; left += step) {
       probe.left = left - clearance;
-      probe.top = top - clearance;
       probe.right = left + width + clearance;
-      probe.bottom = top + height + clearance;
-      const cover = coverOf(taken, probe);
+      const cover = coverOf(inRow, probe);
       if (best !== null && cover >= best.cover) continue;
       best = { box: boxAt(left, top, places), cover };
       if (cover === 0) return best;

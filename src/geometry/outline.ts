@@ -49,12 +49,12 @@ const greatest = (p: number, q: number, r: number, e: number): number => {
   const a = e - 3 * r + 3 * q - p;
   const b = 2 * (r - 2 * q + p);
   const c = q - p;
-  if (Math.abs(a) < 1e-12) return b === 0 ? atEnds : Math.max(atEnds, inside(p, q, r, e, -c / b));
   const under = b * b - 4 * a * c;
   if (under < 0) return atEnds;
-  const root = Math.sqrt(under);
-  const first = inside(p, q, r, e, (-b + root) / (2 * a));
-  return Math.max(atEnds, first, inside(p, q, r, e, (-b - root) / (2 * a)));
+  // The root of larger size first, the other by the product: no loss by cancelling where t³ is all
+  // but nil, as in a quadratic that was raised to a cubic.
+  const far = -(b + (b < 0 ? -1 : 1) * Math.sqrt(under)) / 2;
+  return Math.max(atEnds, inside(p, q, r, e, far / a), inside(p, q, r, e, c / far));
 };
 
 /** The smallest upright rectangle round a path. Exact. */

@@ -13,7 +13,7 @@ import {
 import { apart, point } from "../../src/geometry/point.ts";
 import { line, type Path } from "../../src/geometry/segment.ts";
 import { ellipse, polygon } from "../reference/worked/fineCurves.ts";
-import { aPath, CUSP, scaled, someCubic, somePath } from "../support/curves.ts";
+import { aCubic, aPath, CUSP, scaled, someCubic, somePath } from "../support/curves.ts";
 import { holdsFor } from "../support/law.ts";
 
 const SQUARE = aPath("M0 0 L10 0 L10 10 L0 10 L0 0");
@@ -70,6 +70,20 @@ describe("the bounds of a path", () => {
       top: 0,
       right: expect.closeTo(75, 12),
       bottom: 50,
+    });
+  });
+
+  // (1 - t)² a + 2t(1 - t) b + t² c stands still at t = (a - b) / (a - 2b + c). Written as a cubic its
+  // t³ is nil but for rounding, which far from the origin is no longer small.
+  test("of a quadratic that was raised to a cubic are the quadratic's", () => {
+    const ordinate = fc.double({ min: -1e5, max: 1e5, noNaN: true });
+    holdsFor(2206, fc.tuple(ordinate, ordinate, ordinate), ([a, b, c]) => {
+      const raised = aCubic([a, 0], [a + ((b - a) * 2) / 3, 0], [c + ((b - c) * 2) / 3, 0], [c, 0]);
+      const t = (a - b) / (a - 2 * b + c);
+      const still = t > 0 && t < 1 ? (1 - t) * (1 - t) * a + 2 * t * (1 - t) * b + t * t * c : a;
+      const { left, right } = boundsOf([raised]);
+      expect(Math.abs(left - Math.min(a, c, still))).toBeLessThan(1e-9);
+      expect(Math.abs(right - Math.max(a, c, still))).toBeLessThan(1e-9);
     });
   });
 

@@ -9,6 +9,7 @@ import { framed } from "./alterations/endSleeve.ts";
 import type { BlockFile, LengthUnit, OwnAllowances } from "./blockFile.ts";
 import type { Fault } from "./fault.ts";
 import { insetEdges } from "./inset.ts";
+import { insetFault } from "./insetFault.ts";
 import type { Block, BodyEdges, SleeveEdges } from "./piece.ts";
 import { faultAt, type Ring, readRing } from "./ring.ts";
 import { asMm } from "./words.ts";
@@ -36,6 +37,12 @@ const edgeIn = <Name extends string>(ring: Ring<Name>, wanted: Name): Path => {
   if (!found) throw new Error(`A ring that was read has no edge ${wanted}.`);
   return found[1];
 };
+
+/** The edges of a piece as a ring. */
+const ringOf = <Name extends string>(
+  order: readonly Name[],
+  edges: Readonly<Record<Name, Path>>,
+): Ring<Name> => order.map((name) => [name, edges[name]]);
 
 const onFold = ({ y }: Point): Point => point(0, y);
 const begunAt = (path: Path, start: Point): Path =>
@@ -124,8 +131,11 @@ const readBody = (piece: "front" | "back", file: BlockFile): Read<BodyEdges> => 
   const fault = foldFault(piece, open);
   if (fault) return { fault };
   const folded = setOnFold(open);
-  const sewn = file.allowances ? setOnFold(insetBody(folded, scaled(file))) : folded;
-  return { read: withCentre(sewn) };
+  if (!file.allowances) return { read: withCentre(folded) };
+  const cut = withCentre(folded);
+  const sewn = withCentre(setOnFold(insetBody(folded, scaled(file))));
+  const eaten = insetFault(piece, ringOf(BODY_ORDER, cut), ringOf(BODY_ORDER, sewn));
+  return eaten ? { fault: eaten } : { read: sewn };
 };
 
 /** The allowances of a block file in mm. */
@@ -144,7 +154,10 @@ const readSleeve = (file: BlockFile): Read<SleeveEdges> => {
   const found = readRing("sleeve", SLEEVE_ORDER, file.pieces.sleeve, MM_PER[file.unit]);
   if ("fault" in found) return found;
   const sleeve = sleeveOf((name) => edgeIn(found.ring, name));
-  return { read: framed(file.allowances ? insetSleeve(sleeve, scaled(file)) : sleeve) };
+  if (!file.allowances) return { read: framed(sleeve) };
+  const sewn = insetSleeve(sleeve, scaled(file));
+  const eaten = insetFault("sleeve", ringOf(SLEEVE_ORDER, sleeve), ringOf(SLEEVE_ORDER, sewn));
+  return eaten ? { fault: eaten } : { read: framed(sewn) };
 };
 
 /**

@@ -4,7 +4,7 @@ import { areaOf, crossesItself } from "../geometry/outline.ts";
 import { endOf, mapPath, pathOf, startOf } from "../geometry/path.ts";
 import { readPathData } from "../geometry/pathData.ts";
 import { apart, type Point, point } from "../geometry/point.ts";
-import type { Path } from "../geometry/segment.ts";
+import type { Path, Segment } from "../geometry/segment.ts";
 import { EDGE_GAP } from "../geometry/tolerance.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { Fault } from "./fault.ts";
@@ -13,7 +13,7 @@ import { asMm } from "./words.ts";
 /** A coordinate beyond this is a slip of unit; sheets end at 5 m. Ours. */
 const FARTHEST: Mm = 3000;
 /** An edge shorter than this cannot be sewn. Ours. */
-const SHORTEST: Mm = 1;
+export const SHORTEST: Mm = 1;
 
 /** The edges of a piece in order round it, by name. */
 export type Ring<Name extends string> = readonly (readonly [Name, Path])[];
@@ -82,8 +82,12 @@ const joinedUp = <Name extends string>(piece: string, read: Ring<Name>): RingRea
   return { ring };
 };
 
+const pointsOf = (s: Segment): readonly Point[] =>
+  s.kind === "line" ? [s.start, s.end] : [s.start, s.startHandle, s.endHandle, s.end];
+
+/** Handles count: a curve may follow one that was dragged away as far as it likes. */
 const farthestOf = (path: Path): Mm =>
-  Math.max(...path.flatMap(({ start, end }) => [start.x, start.y, end.x, end.y].map(Math.abs)));
+  Math.max(...path.flatMap(pointsOf).flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
 
 /** Every edge can be sewn, and none lies where only a slip of unit would put it. */
 const soundSize = (piece: string, ring: Ring<string>): Fault | null => {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { BlockFile } from "../../src/drafting/blockFile.ts";
 import type { Fault } from "../../src/drafting/fault.ts";
@@ -8,7 +9,14 @@ import { endOf, mapPath, startOf } from "../../src/geometry/path.ts";
 import { apart, point } from "../../src/geometry/point.ts";
 import { edgesOfBody, edgesOfSleeve, expectChained, near } from "../support/expectations.ts";
 import { holdsFor } from "../support/law.ts";
-import { fileOf, IN_THREE, mapBlock, OWN_BLOCKS, someOwnBlock } from "../support/ownBlocks.ts";
+import {
+  fileOf,
+  IN_THREE,
+  mapBlock,
+  OWN_BLOCKS,
+  redrawn,
+  someOwnBlock,
+} from "../support/ownBlocks.ts";
 import { DRAFTED } from "../support/workedGarment.ts";
 
 const readOf = (file: BlockFile): Block => {
@@ -184,6 +192,14 @@ describe("a block that is refused", () => {
     expect(fault.do).toBe("Check the unit of the block.");
   });
 
+  test("has a handle that was dragged far away, though its ends lie well", () => {
+    const far = fileOf(DRAFTED);
+    const side = far.pieces.front.side.replace(/C\S+ \S+/, "C90000 300");
+    const front = { ...far.pieces.front, side };
+    const fault = faultOf({ ...far, pieces: { ...far.pieces, front } });
+    expect(fault.reason).toMatch(/^front\.side reaches 90000\u00a0mm from the frame's origin/);
+  });
+
   test("has an edge that is too short to sew", () => {
     const tiny = mapBlock(DRAFTED, (path) =>
       mapPath(path, ({ x, y }) => point(x / 1000, y / 1000)),
@@ -235,5 +251,54 @@ describe("a block given as cut lines", () => {
     expectChained(edgesOfBody(block.front), 1e-6);
     expectChained(edgesOfSleeve(block.sleeve), 1e-6);
     near(startOf(block.sleeve.underarmFront).y, 0, 1e-9);
+  });
+
+  // The side bows out by a quarter of its length, and all that is taken away is taken from it.
+  test("is refused where edges that are moved in no longer meet", () => {
+    const bowed = mapBlock(DRAFTED, (path, name) =>
+      name === "side" ? redrawn(path, [0.25]) : path,
+    );
+    const oneSided = { raglan: 0, side: 30, underarm: 0, hem: 30, neckline: 30 };
+    const fault = faultOf(fileOf({ ...DRAFTED, back: bowed.back }, "mm", oneSided));
+    expect(fault.field).toBe("back.side");
+    expect(fault.reason).toMatch(
+      /^With the allowances taken away back\.side and back\.raglan do not meet; they end .+ apart\.$/,
+    );
+    expect(fault.do).toMatch(/^Give the two edges allowances that are more alike/);
+  });
+
+  test("is refused where its allowances leave nothing of an edge", () => {
+    const small = mapBlock(DRAFTED, (path) => mapPath(path, ({ x, y }) => point(x / 20, y / 20)));
+    const fault = faultOf(fileOf(small, "mm", { ...A, hem: 30, side: 30 }));
+    expect(fault.reason).toMatch(/with the allowances taken away/i);
+  });
+
+  test("is closed on every piece, or refused, however it is drawn and whatever is taken away", () => {
+    const width = fc.constantFrom(0, 6.35, 9.525, 30);
+    const some = fc.record({
+      raglan: width,
+      side: width,
+      underarm: width,
+      hem: width,
+      neckline: width,
+    });
+    const bows = fc.constantFrom([0], [0.25], [-0.25], [0.3, -0.3], [0, 0.1]);
+    const ways = fc.array(bows, { minLength: 14, maxLength: 14 });
+    holdsFor(
+      3251,
+      fc.tuple(ways, some, fc.constantFrom(1, 0.1, 4)),
+      ([ways14, allowances, by]) => {
+        let i = 0;
+        const block = mapBlock(DRAFTED, (path) =>
+          mapPath(redrawn(path, ways14[i++] ?? [0]), ({ x, y }) => point(x * by, y * by)),
+        );
+        const read = readOwnBlock(fileOf(block, "mm", allowances));
+        if ("fault" in read) return;
+        expectChained(edgesOfBody(read.block.front), 1e-6);
+        expectChained(edgesOfBody(read.block.back), 1e-6);
+        expectChained(edgesOfSleeve(read.block.sleeve), 1e-6);
+      },
+      60,
+    );
   });
 });

@@ -76,6 +76,14 @@ export const CURES: readonly Rule[] = [
   ],
   ["Check the unit of the block\\.", "Die Einheit des Grundschnitts prüfen."],
   [
+    "Give the two edges allowances that are more alike, or draw the corner between them less sharp\\.",
+    "Beiden Kanten ähnlichere Zugaben geben, oder die Ecke dazwischen weniger spitz zeichnen.",
+  ],
+  [
+    "Make the allowances smaller, and check the unit of the block\\.",
+    "Die Zugaben kleiner machen und die Einheit des Grundschnitts prüfen.",
+  ],
+  [
     "Turn the order and the direction of its edges round, or mirror the piece\\.",
     "Folge und Richtung der Kanten umdrehen, oder das Teil spiegeln.",
   ],

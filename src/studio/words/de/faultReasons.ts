@@ -172,6 +172,14 @@ export const REASONS: readonly Rule[] = [
   ],
   ["The line of (.+?) crosses itself near (.+?)\\.", "Die Linie $1 kreuzt sich selbst nahe $2."],
   [
+    "With the allowances taken away (\\S+) and (\\S+) do not meet; they end (.+?) apart\\.",
+    "Ohne die Zugaben treffen $1 und $2 nicht aufeinander; sie enden $3 voneinander entfernt.",
+  ],
+  [
+    "(\\S+) is (.+?) long, and with the allowances taken away nothing is left of it; the least is (.+?)\\.",
+    "$1 ist $2 lang, und ohne die Zugaben bleibt nichts davon; das Mindeste ist $3.",
+  ],
+  [
     "(\\S+) meets the fold at x = (.+?); the fold is x = 0, and the limit is (.+?)\\.",
     "$1 trifft den Bruch bei x = $2; der Bruch ist x = 0, die Grenze ist $3.",
   ],

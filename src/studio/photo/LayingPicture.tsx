@@ -16,6 +16,8 @@ type Mark = (typeof MARKS)[number];
 const pairs = MARKS.flatMap((from, i) => MARKS.slice(i + 1).map((to) => ({ from, to })));
 
 function MarkPicture({ mark, scale }: { readonly mark: Mark; readonly scale: number }) {
+  // Outside of the four marks, where no distance runs over the letter.
+  const below = mark.y > (BOX.top + BOX.bottom) / 2;
   return (
     <g transform={`translate(${mark.x * scale} ${mark.y * scale})`}>
       <rect
@@ -27,7 +29,7 @@ function MarkPicture({ mark, scale }: { readonly mark: Mark; readonly scale: num
       />
       <circle className="layRing" r={20 * scale} strokeWidth={8 * scale} />
       <circle className="layDisc" r={10 * scale} />
-      <text className="fig" y={-60 * scale - 5} textAnchor="middle">
+      <text className="fig" y={below ? 60 * scale + 15 : -60 * scale - 5} textAnchor="middle">
         {mark.name}
       </text>
     </g>

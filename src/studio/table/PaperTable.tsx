@@ -56,8 +56,8 @@ function SheetPicker({ sheets, page, pick, turn, left }: PickerProps) {
 const HEAD = 76;
 const FOOT = 28;
 const SIDE = { wide: 40, narrow: 16 } as const;
-/** Wider than this there is room for one sheet beside the map, in px. */
-const TWO = 620;
+/** Wider and higher than this there is room for one sheet beside the map, in px. */
+const TWO = { width: 620, height: 400 } as const;
 /** What the map takes of it. */
 const MAP_SHARE = 0.62;
 
@@ -87,7 +87,7 @@ export function PaperTable({ made, size }: Props) {
   const { page, pick } = usePicked(sheets);
   const map = sheetMap(sheets);
   const laid = laidPieces(pieces, sheets);
-  const isWide = size.width > TWO;
+  const isWide = size.width > TWO.width && size.height > TWO.height;
   // Under a hand that drags, the map may grow, but nothing on it moves or changes its size.
   const { view, reach } = useStill({
     view: mapView(map, size, isWide),

@@ -50,21 +50,30 @@ export type Laid = {
   readonly upright: boolean;
 };
 
-export const laidPieces = (pieces: readonly Piece[], { placements }: Sheets): readonly Laid[] =>
-  placements.flatMap((at) => {
+/** Of a place: its own name stands above this, and the middle of an upright name here clears it. */
+const CLEAR_OF_NAME = { across: 0.3, upright: 0.58 } as const;
+
+/** The middle of a piece's name: the piece's own, or as far below it as clears the name of the place. */
+const nameLevel = (top: number, bottom: number, upright: boolean, step: number): number => {
+  const middle = (top + bottom) / 2;
+  const place = Math.floor(middle / step);
+  const share = middle / step - place;
+  const clear = (place + CLEAR_OF_NAME[upright ? "upright" : "across"]) * step;
+  const isFree = upright ? bottom - top < step : share >= CLEAR_OF_NAME.across;
+  return isFree || clear > bottom ? middle : clear;
+};
+
+export const laidPieces = (pieces: readonly Piece[], sheets: Sheets): readonly Laid[] => {
+  const { stepY } = sheetMap(sheets);
+  return sheets.placements.flatMap((at) => {
     const piece = pieces.find(({ name }) => name === at.piece);
     if (!piece) return [];
     const { left, right, top, bottom } = placedBox(piece, at);
-    return [
-      {
-        piece,
-        at,
-        x: (left + right) / 2,
-        y: (top + bottom) / 2,
-        upright: bottom - top > 2 * (right - left),
-      },
-    ];
+    const upright = bottom - top > 2 * (right - left);
+    const y = nameLevel(top, bottom, upright, stepY);
+    return [{ piece, at, x: (left + right) / 2, y, upright }];
   });
+};
 
 /** A piece's own frame on the screen. */
 export const mapFrame = ({ x, y, turn }: Placement, view: MapView): string =>

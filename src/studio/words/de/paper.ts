@@ -85,7 +85,7 @@ export const paper: Readonly<Record<keyof typeof en, string>> = {
   "paper.signEmpty": "Sagen Sie in wenigen Worten warum, mindestens 3 Buchstaben.",
   "paper.signed": "Unterschrieben: „{reason}“. Der Halt steht auf dem ersten Blatt.",
   "paper.map": "Wie die Blätter zusammengehören",
-  "paper.mapNote": "{sheets} Blätter; {blank} der {all} Plätze sind leer und bleiben weg",
+  "paper.mapNote": "{sheets} Blätter; {blank} der {all} Plätze bleiben leer",
   "paper.sheet": "Blatt {name}",
   "paper.sheetNote": "wie es den Drucker verlässt",
   "paper.none": "leer",

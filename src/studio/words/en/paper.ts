@@ -83,7 +83,7 @@ export const paper = {
   "paper.signEmpty": "Say why in a few words, 3 at least.",
   "paper.signed": "Signed for: “{reason}”. The stop prints on the first sheet.",
   "paper.map": "How the sheets go together",
-  "paper.mapNote": "{sheets} sheets; {blank} of the {all} places hold nothing and are left out",
+  "paper.mapNote": "{sheets} sheets; {blank} of the {all} places stay empty",
   "paper.sheet": "Sheet {name}",
   "paper.sheetNote": "as it leaves the printer",
   "paper.none": "empty",

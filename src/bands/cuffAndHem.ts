@@ -3,6 +3,7 @@ import type { Measures } from "../drafting/measures.ts";
 import type { Mm } from "../geometry/units.ts";
 import type { Band, HemBand } from "./band.ts";
 import { BAND } from "./data/bandConstants.ts";
+import { roundOf } from "./shortBands.ts";
 import { pressureOn, wornLength } from "./worn.ts";
 
 /** What a plain band is worked from. In mm. */
@@ -39,7 +40,7 @@ const plainBand = (plan: BandPlan, choices: Choices): Band => {
 /** The cuff: as long as the wrist and its ease (method 5.3). `opening` is the wrist edge, in mm. */
 export const cutCuff = (opening: Mm, body: Measures, choices: Choices): Band => {
   const { cutHeight, ease } = choices.bands.cuff;
-  const finished = body.wrist + ease;
+  const finished = roundOf(body.wrist, ease);
   const quarter = finished / 4;
   return plainBand(
     {
@@ -68,7 +69,7 @@ export const cutHemBand = (
   choices: Choices,
 ): HemBand => {
   const { cutHeight, ease } = choices.bands.hemBand;
-  const finished = body.hip + ease;
+  const finished = roundOf(body.hip, ease);
   const opening = 2 * (front + back);
   const share = finished / opening;
   const band = plainBand(

@@ -23,6 +23,7 @@ import type { Garment } from "./garment.ts";
 import { cutNeckband } from "./neckband.ts";
 import { necklineRing } from "./necklineRing.ts";
 import { withOpeningMarks } from "./openingMarks.ts";
+import { shortBandRails } from "./shortBands.ts";
 
 const AS_DRAWN = { across: 1, down: 1 } as const;
 
@@ -89,7 +90,7 @@ export const makeGarment = (
     seams: measureSeams(finished, cloth),
     ring,
     bands,
-    rails: [...draftRails, ...shirt.rails, ...bandRails],
+    rails: [...draftRails, ...shirt.rails, ...bandRails, ...shortBandRails(measures, choices)],
     fold: tightestFold(drawn.flatMap(({ sides }) => sides)),
     sideSlope: shirt.sideSlope,
   };

@@ -1,6 +1,7 @@
 import type { Mm } from "../geometry/units.ts";
 import { MEASURE_NAMES } from "./data/measureNames.ts";
 import { SIGMA_LIMIT } from "./data/predictor.ts";
+import { heldEstimate } from "./estimate.ts";
 import { foretellingsFor, valuesOf } from "./foretelling.ts";
 import { valueBy } from "./linearRule.ts";
 import { type Body, MEASURE_IDS, type MeasureId } from "./measures.ts";
@@ -77,15 +78,27 @@ const unlikely = (body: Body): readonly Doubt[] => {
   });
 };
 
+/** Measures that were not given, and that the others foretell beyond what any may be. */
+const heldBack = (body: Body): readonly Doubt[] => {
+  const values = valuesOf(body);
+  return foretellingsFor(body).missing.flatMap(({ id, rule }) => {
+    const foretold = valueBy(rule, values);
+    const value = heldEstimate(id, foretold);
+    if (value === foretold) return [];
+    const message = `${titleOf(id)} was not given and is taken as ${asMm(value)}; the other measures foretell ${foretoldMm(foretold)}. Measure it, and look for a slip in the others.`;
+    return [{ id, value, foretold, reason: "unlikely", message }];
+  });
+};
+
 /**
- * Given measures that cannot be, or that lie far from what the others foretell, in the order of
- * MEASURE_IDS; a measure is doubted once, logic first. Height is never doubted, and a doubt never
+ * Given measures that cannot be, or that lie far from what the others foretell, and estimates
+ * that had to be held, in the order of MEASURE_IDS; a measure is doubted once, logic first. Height is never doubted, and a doubt never
  * stops a draft.
  *
  * Unit: mm. Source: method, section 7.
  */
 export const doubtfulMeasures = (body: Body): readonly Doubt[] => {
   const byLogic = ORDERS.flatMap((order) => againstOrder(body, order));
-  const all = [...byLogic, ...unlikely(body)];
+  const all = [...byLogic, ...unlikely(body), ...heldBack(body)];
   return MEASURE_IDS.flatMap((id) => all.find((doubt) => doubt.id === id) ?? []);
 };

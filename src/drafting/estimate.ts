@@ -1,4 +1,5 @@
 import type { Mm } from "../geometry/units.ts";
+import { MEASURE_NAMES } from "./data/measureNames.ts";
 import { PREDICTOR, type PredictorId } from "./data/predictor.ts";
 import { foretellingsFor, groupOf, valuesOf } from "./foretelling.ts";
 import { valueBy } from "./linearRule.ts";
@@ -23,6 +24,15 @@ const liesBeyondSurvey = (body: Body): boolean => {
     const value = body.measures[id];
     return value !== undefined && (value < least || value > most);
   });
+};
+
+/**
+ * A straight line foretells anything where a body is far from the survey's, less than nothing too. An
+ * estimate is held to what a given measure may be, and `doubtfulMeasures` tells of it.
+ */
+export const heldEstimate = (id: MeasureId, foretold: Mm): Mm => {
+  const { least, most } = MEASURE_NAMES[id].limits;
+  return Math.min(most, Math.max(least, foretold));
 };
 
 const measuresFrom = (of: (id: MeasureId) => Mm): Measures => ({
@@ -57,7 +67,7 @@ export const completeMeasures = (
   const beyondSurvey = liesBeyondSurvey(body);
   const estimated = foretellingsFor(body).missing.map(({ id, rule }) => ({
     id,
-    value: valueBy(rule, values),
+    value: heldEstimate(id, valueBy(rule, values)),
     plusMinus: 2 * rule.sd,
     beyondSurvey,
   }));

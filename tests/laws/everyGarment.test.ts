@@ -1,18 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { MEASURE_NAMES } from "../../src/drafting/data/measureNames.ts";
 import type { Piece } from "../../src/drafting/piece.ts";
 import { areaOf, crossesItself } from "../../src/geometry/outline.ts";
 import { endOf, pathOf, startOf } from "../../src/geometry/path.ts";
 import { apart } from "../../src/geometry/point.ts";
 import { type Made, make } from "../../src/project/make.ts";
-import { someMeasures } from "../drafting/bodies.ts";
+import { someMeasures, WORKED_EXAMPLE } from "../drafting/bodies.ts";
 import { bareSheets } from "../support/bareSheets.ts";
+import { choicesOf } from "../support/choices.ts";
 import { expectChained } from "../support/expectations.ts";
 import { expectNumbers } from "../support/independent/expectReport.ts";
 import { holdsFor } from "../support/law.ts";
 import { someOwnBlock } from "../support/ownBlocks.ts";
 import { reportText } from "../support/reportText.ts";
-import { anyChoices, anyMeasures, likelyChoices } from "./someWork.ts";
+import { anyChoices, anyMeasures, endBodies, leastBands, likelyChoices } from "./someWork.ts";
 
 const NO_SHEETS = bareSheets();
 
@@ -101,6 +103,53 @@ describe.each(KINDS.slice(0, 3))("every drafted garment, %s", (kind, some) => {
     holdsFor(seed + 2, some, ({ garment }) => {
       for (const piece of garment.pieces) expect(areaOf(outlineOf(piece))).toBeGreaterThan(0);
     });
+  });
+});
+
+describe("a body at the ends of what is taken", () => {
+  test("has pieces and bands that have a length, and says what was held", () => {
+    const atTheEnds = fc.tuple(endBodies, fc.oneof(leastBands, fc.constant(choicesOf())));
+    holdsFor(
+      7301,
+      atTheEnds,
+      ([body, choices]) => {
+        const made = make(body, choices, null);
+        expectNumbers(reportText(made, NO_SHEETS));
+        for (const { name, edges } of made.garment.pieces)
+          for (const edge of edges) expect(edge.length, `${name}.${edge.name}`).toBeGreaterThan(0);
+        const ids = told(made);
+        for (const { id, value } of made.body.estimated) {
+          const { least, most } = MEASURE_NAMES[id].limits;
+          expect(value >= least && value <= most, id).toBe(true);
+          if (value === least || value === most) expect(ids).toContain(`measure-${id}`);
+        }
+      },
+      150,
+    );
+  });
+
+  // A short body with a huge chest, arm and wrist foretells a hip of less than nothing.
+  test("does not have a measure estimated below nought, and is told of it", () => {
+    const measures = { height: 800, chest: 2000, upperArm: 2000, wrist: 2000 };
+    const made = make({ id: "a", measures }, choicesOf(), null);
+    expect(made.body.measures.hip).toBe(MEASURE_NAMES.hip.limits.least);
+    const told = made.checks.find(({ id }) => id === "measure-hip");
+    expect(told?.message).toMatch(
+      /^Hip girth was not given and is taken as 60.mm; the other measures foretell -\d+.mm\. Measure it, and look for a slip in the others\.$/,
+    );
+  });
+
+  test("has a cuff and a hem band even where their ease would take all of them", () => {
+    const choices = choicesOf({ cuff: { ease: -60 }, hemBand: { ease: -60 } });
+    const measures = { ...WORKED_EXAMPLE, wrist: 60, hip: 62 };
+    const { garment, checks } = make({ id: "a", measures }, choices, null);
+    expect(garment.bands.cuff.finishedLength).toBeCloseTo(12, 9);
+    expect(garment.bands.hemBand.finishedLength).toBeCloseTo(12.4, 9);
+    const held = checks.filter(({ id }) => id === "rail-cuff" || id === "rail-hem-band");
+    expect(held.map(({ message }) => message.replaceAll("\u00a0", " "))).toEqual([
+      "The cuff would be 0 mm round; on this body it is drawn 12 mm round. Give it more ease.",
+      "The hem band would be 2 mm round; on this body it is drawn 12.4 mm round. Give it more ease.",
+    ]);
   });
 });
 

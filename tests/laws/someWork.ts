@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import type { Choices } from "../../src/drafting/choices.ts";
+import { MEASURE_NAMES } from "../../src/drafting/data/measureNames.ts";
 import {
   CHOICE_RANGES,
   CUT_HEIGHT_ALLOWANCES,
   type Range,
 } from "../../src/drafting/data/ranges.ts";
-import { MEASURE_IDS, type Measures } from "../../src/drafting/measures.ts";
+import { type Body, MEASURE_IDS, type Measures } from "../../src/drafting/measures.ts";
 import { WORKED_EXAMPLE } from "../drafting/bodies.ts";
 import { choicesOf } from "../support/choices.ts";
 
@@ -105,6 +106,35 @@ export const likelyChoices: fc.Arbitrary<Choices> = fc
       body: { shrinkLength: c.shrink },
     }),
   );
+
+const atAnEnd = ({ least, most }: Range): fc.Arbitrary<number> => fc.constantFrom(least, most);
+
+/** Bodies at the ends of what is taken and between, most measures left out. */
+export const endBodies: fc.Arbitrary<Body> = fc
+  .tuple(
+    fc.record(
+      Object.fromEntries(
+        MEASURE_IDS.map((id) => {
+          const { limits } = MEASURE_NAMES[id];
+          return [id, fc.oneof(atAnEnd(limits), within(limits), fc.constant(WORKED_EXAMPLE[id]))];
+        }),
+      ),
+    ),
+    fc.subarray([...MEASURE_IDS]),
+  )
+  .map(([all, given]) => {
+    const measures = Object.fromEntries(given.map((id) => [id, all[id]]));
+    const { height = WORKED_EXAMPLE.height, chest = WORKED_EXAMPLE.chest } = all;
+    return { id: "end", measures: { ...measures, height, chest } };
+  });
+
+/** Every ease of a band at its least, which leaves least of it. */
+export const leastBands: fc.Arbitrary<Choices> = anyChoices.map((choices) => {
+  const least = R.bandEase.least;
+  const { neckband, cuff, hemBand } = choices.bands;
+  const bands = { neckband, cuff: { ...cuff, ease: least }, hemBand: { ...hemBand, ease: least } };
+  return { ...choices, bands };
+});
 
 /** Measures each on its own from six tenths to one and a half of the worked example's. */
 export const anyMeasures: fc.Arbitrary<Measures> = fc

@@ -72,6 +72,11 @@ const everything = (): readonly Met[] => {
       bodyWith({}),
       choicesOf({ neckline: { on: true, lowerFront: 200, lowerBack: 200 }, raiseHem: { by: 300 } }),
     ),
+    ...meet(
+      bodyWith({ wrist: 60, hip: 62 }),
+      choicesOf({ cuff: { ease: -60 }, hemBand: { ease: -60 } }),
+    ),
+    ...meet({ id: "short", measures: { height: 800, chest: 2000, upperArm: 2000, wrist: 2000 } }),
     ...forced(),
     ...some.flatMap(([measures, choices]) => meet({ id: "any", measures }, choices)),
   ];

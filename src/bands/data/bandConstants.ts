@@ -17,4 +17,6 @@ export const BAND = {
   pressFactor: 716,
   /** A hem band shorter than the hip by this part of stretch·hip holds a blouse. Model. */
   blouse: 0.06 as Ratio,
+  /** A cuff or hem band is at least this part of its girth, or nothing is left to sew. Ours, no source. */
+  least: 0.2 as Ratio,
 } as const;

@@ -74,6 +74,8 @@ const REMEDIES: Readonly<Record<string, readonly FieldId[]>> = {
   "rail-end-sleeve": ["endSleeve.aboveWrist"],
   "rail-widen": ["neckline.widen"],
   "rail-share": ["neckband.finishedDepth"],
+  "rail-cuff": ["cuff.ease"],
+  "rail-hem-band": ["hemBand.ease"],
 };
 
 export const remediesOf = (id: string): readonly FieldId[] => {

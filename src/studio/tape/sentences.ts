@@ -177,6 +177,8 @@ const TELLS: Readonly<Record<CheckId, Tell>> = {
   // A V cut away is held against nought; one that is too deep against the front's room.
   "rail-v-cut": (_, { limit }) => (limit === 0 ? { said: "said.rail-v-cut.away" } : {}),
   "rail-share": nothingMore,
+  "rail-cuff": nothingMore,
+  "rail-hem-band": nothingMore,
 };
 
 const ownSentence = (garment: Garment, check: Check, id: CheckId, speech: Speech): string => {

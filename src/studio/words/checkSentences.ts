@@ -42,6 +42,8 @@ export const CHECK_IDS = [
   "rail-v-allowance",
   "rail-v-cut",
   "rail-share",
+  "rail-cuff",
+  "rail-hem-band",
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];
 

@@ -129,6 +129,10 @@ export const checkSentences: CheckSentences = {
     "Das ausgeschnittene V, {value} innerhalb seiner Kante genäht, trifft den Ausschnitt nicht mehr; die Grenze ist {limit}. Das V kleiner machen, oder den Einsatz passend zeichnen lassen.",
   "said.rail-share":
     "Zwischen zwei Marken des Halsbündchens wäre der Bruch {value} lang; er muss länger sein als {limit}, darum stehen die Marken gleichmäßig. Das Halsbündchen weniger hoch machen, oder den Ausschnitt weiter.",
+  "said.rail-cuff":
+    "Das Ärmelbündchen wäre rundum {value} lang; an diesem Körper ist es {limit} lang gezeichnet. Ihm mehr Weite geben.",
+  "said.rail-hem-band":
+    "Das Saumbündchen wäre rundum {value} lang; an diesem Körper ist es {limit} lang gezeichnet. Ihm mehr Weite geben.",
   "said.measure.less": "{name}: {value}. Das muss weniger sein als {other}, {limit}.",
   "said.measure.more": "{name}: {value}. Das muss mehr sein als {other}, {limit}.",
   "cure.measure.both": "Noch einmal messen, auch was dagegen steht.",

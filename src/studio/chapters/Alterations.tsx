@@ -1,11 +1,12 @@
 import { memo } from "react";
 import type { Garment } from "../../bands/garment.ts";
 import type { EdgeName, PieceName } from "../../drafting/piece.ts";
+import type { Mm } from "../../geometry/units.ts";
 import { type SwitchId, switched } from "../fields/alterationFields.ts";
 import { type ChoiceFieldId, fieldOf } from "../fields/fields.ts";
 import { Clause } from "../page/Clause.tsx";
 import { change } from "../state/changes.ts";
-import { useMade } from "../state/made.ts";
+import { useIsMade, useOfDrawn } from "../state/made.ts";
 import { type Print, printField, usePrint } from "../state/print.ts";
 import { put, useStudio, work } from "../state/store.ts";
 import { type Say, useSay } from "../words/say.ts";
@@ -41,15 +42,19 @@ const resultOf = (garment: Garment, id: SwitchId): number => {
   return lengthOf(garment, "front", "v");
 };
 
-const noteOf = (garment: Garment, id: SwitchId, say: Say, p: Print): string => {
-  const value = p.full(resultOf(garment, id));
+/** How much shorter the insert of a V cut away is; null where there is none to be told. */
+const shortOf = (garment: Garment, id: SwitchId): Mm | null =>
+  id === "vInsert" && garment.choices.alterations.vInsert.method === "cut-away"
+    ? lengthOf(garment, "front", "v") - lengthOf(garment, "vInsert", "left")
+    : null;
+
+type Told = { readonly id: SwitchId; readonly result: Mm; readonly short: Mm | null };
+
+const noteOf = ({ id, result, short }: Told, say: Say, p: Print): string => {
+  const value = p.full(result);
   const ranged = RANGED[id];
   const range = ranged ? fieldOf(ranged).range : { least: 0, most: 0 };
-  const { method } = garment.choices.alterations.vInsert;
-  if (id === "vInsert" && method === "cut-away") {
-    const short = lengthOf(garment, "front", "v") - lengthOf(garment, "vInsert", "left");
-    return say("alter.note.vCutAway", { value, short: p.full(short) });
-  }
+  if (short !== null) return say("alter.note.vCutAway", { value, short: p.full(short) });
   return say(`alter.note.${id}`, {
     value,
     least: ranged ? printField(ranged, range.least, p) : "",
@@ -57,11 +62,20 @@ const noteOf = (garment: Garment, id: SwitchId, say: Say, p: Print): string => {
   });
 };
 
-type AlterationProps = { readonly id: SwitchId; readonly note: string | null };
+type IdProps = { readonly id: SwitchId };
 
-/** Drawn anew only where its own words changed. */
-const Alteration = memo(function Alteration({ id, note }: AlterationProps) {
+/** What the alteration comes to: while a number is pulled it alone is written anew, not its sentence. */
+function Result({ id }: IdProps) {
   const say = useSay();
+  const p = usePrint();
+  const result = useOfDrawn(({ made }) => (made ? resultOf(made.garment, id) : 0));
+  const short = useOfDrawn(({ made }) => made && shortOf(made.garment, id));
+  return noteOf({ id, result, short }, say, p);
+}
+
+const Alteration = memo(function Alteration({ id }: IdProps) {
+  const say = useSay();
+  const made = useIsMade();
   const on = useStudio((s) => s.history.present.choices.alterations[id].on);
   const name = say(`alter.name.${id}`);
   const press = (to: boolean) => {
@@ -70,21 +84,21 @@ const Alteration = memo(function Alteration({ id, note }: AlterationProps) {
       say(to ? "step.on" : "step.off", { what: name }),
     );
   };
-  const said = on ? note : say(`alter.off.${id}`);
+  const result = made ? <Result id={id} /> : null;
+  const said = on ? result : say(`alter.off.${id}`);
   return <Clause text={say(`alter.${id}`)} button={{ on, name, press }} note={said} />;
 });
 
 export function Alterations() {
   const say = useSay();
-  const p = usePrint();
   const old = useStudio((s) => s.oldLines);
-  const made = useMade();
+  const made = useIsMade();
   return (
     <>
       {made ? null : <p className="refuse">{say("block.none")}</p>}
       <div className="clauses">
         {ORDER.map((id) => (
-          <Alteration key={id} id={id} note={made && noteOf(made.garment, id, say, p)} />
+          <Alteration key={id} id={id} />
         ))}
       </div>
       <p className="note">

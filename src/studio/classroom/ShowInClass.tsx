@@ -1,11 +1,11 @@
-import { useMade } from "../state/made.ts";
+import { useIsMade } from "../state/made.ts";
 import { useSay } from "../words/say.ts";
 import { showInClass } from "./teaching.ts";
 
 /** Opens the step-through; without a garment there is nothing to show. */
 export function ShowInClass({ className }: { readonly className?: string }) {
   const say = useSay();
-  const made = useMade();
+  const made = useIsMade();
   return (
     <button
       type="button"

@@ -76,6 +76,12 @@ const writeNow = (): void => {
   writing = writing.then(write).catch(noRoom);
 };
 
+/** A hand that rests on a pin goes on: what it does is written when it lets go. */
+const writeRested = (): void => {
+  if (studio().dragging) waiting = setTimeout(writeRested, PAUSE);
+  else writeNow();
+};
+
 /** The page is put away: what is not kept yet is put where it is written at once, then kept. */
 const writeLeaving = (): void => {
   if (waiting === undefined || studio().conflict) return;
@@ -118,7 +124,7 @@ export const startAutosave = async (): Promise<void> => {
   useStudio.subscribe((now, before) => {
     if (now.history.present === before.history.present) return;
     clearTimeout(waiting);
-    waiting = setTimeout(writeNow, PAUSE);
+    waiting = setTimeout(writeRested, PAUSE);
   });
   // The page may be put away or closed before the pause is over.
   addEventListener("visibilitychange", () => {

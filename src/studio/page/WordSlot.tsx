@@ -2,6 +2,7 @@ import { type Option, type WordFieldId, wordField } from "../fields/wordFields.t
 import { change } from "../state/changes.ts";
 import { usePrint } from "../state/print.ts";
 import { useStudio, work } from "../state/store.ts";
+import { useSame } from "../state/useSame.ts";
 import { useSay } from "../words/say.ts";
 
 function Options({ list, group }: { readonly list: readonly Option[]; readonly group: string }) {
@@ -18,9 +19,9 @@ function Options({ list, group }: { readonly list: readonly Option[]; readonly g
 export function WordSlot({ id }: { readonly id: WordFieldId }) {
   const say = useSay();
   const print = usePrint();
-  const now = useStudio((s) => s.history.present);
   const { label, options, read, write } = wordField(id);
-  const list = options({ say, print }, now);
+  const value = useStudio((s) => read(s.history.present));
+  const list = useSame((s) => options({ say, print }, s.history.present));
   const groups = [...new Set(list.map(({ group }) => group ?? ""))];
   const choose = (value: string) => {
     const to = list.find((option) => option.value === value)?.text ?? value;
@@ -35,7 +36,7 @@ export function WordSlot({ id }: { readonly id: WordFieldId }) {
       <select
         aria-label={say(label)}
         data-word={id}
-        value={read(now)}
+        value={value}
         onChange={(event) => choose(event.target.value)}
       >
         {groups.map((group) =>

@@ -26,10 +26,12 @@ function PageHead() {
 
 function Who() {
   const say = useSay();
-  const work = useStudio((s) => s.history.present);
-  const { part } = heldBody(work);
-  const many = work.bodies.length > 1;
-  const place = many ? say("head.of", { at: work.held + 1, all: work.bodies.length }) : "";
+  const name = useStudio((s) => bodyName(s.history.present));
+  const part = useStudio((s) => heldBody(s.history.present).part);
+  const held = useStudio((s) => s.history.present.held);
+  const all = useStudio((s) => s.history.present.bodies.length);
+  const many = all > 1;
+  const place = many ? say("head.of", { at: held + 1, all }) : "";
   return (
     <span className="turnBody">
       {many ? (
@@ -43,7 +45,7 @@ function Who() {
         </button>
       ) : null}
       <span className="who" translate="no">
-        {bodyName(work)}
+        {name}
         <small>{[part, place].filter((word) => word !== "").join(", ")}</small>
       </span>
       {many ? (

@@ -2,7 +2,7 @@ import { keepMine, takeTheirs } from "../files/autosave.ts";
 import { download } from "../files/download.ts";
 import { saveCopy } from "../files/saving.ts";
 import { undo } from "../state/changes.ts";
-import { useDrawn } from "../state/made.ts";
+import { useOfDrawn } from "../state/made.ts";
 import { put, useStudio } from "../state/store.ts";
 import { useSay } from "../words/say.ts";
 
@@ -67,7 +67,7 @@ function TwoWindows() {
 /** A fault of ours: the last drawing stays, and the way back stands here. */
 function Fault() {
   const say = useSay();
-  const { fault } = useDrawn();
+  const fault = useOfDrawn((drawn) => drawn.fault);
   if (fault === null) return null;
   return (
     <section className="notice" role="alert" aria-label={say("fault.title")}>

@@ -9,14 +9,13 @@ const REST = 400;
 /** The settled result of a change, for a screen reader: what was done and how the checks stand. */
 export function Settled() {
   const say = useSay();
-  const step = useStudio((s) => s.history.past.at(-1)?.name);
-  const work = useStudio((s) => s.history.present);
-  const dragging = useStudio((s) => s.dragging);
+  const history = useStudio((s) => (s.dragging ? null : s.history));
   const [said, setSaid] = useState("");
   useEffect(() => {
-    if (dragging || step === undefined) return;
+    const step = history?.past.at(-1)?.name;
+    if (!history || step === undefined) return;
     const timer = setTimeout(() => {
-      const checks = drawnOf(work).made?.checks ?? [];
+      const checks = drawnOf(history.present).made?.checks ?? [];
       const count = (state: string) => checks.filter(({ verdict }) => verdict === state).length;
       const stand = say("said.checks", {
         sound: count("sound"),
@@ -26,7 +25,7 @@ export function Settled() {
       setSaid(say("say.settled", { what: step, checks: checks.length > 0 ? stand : "" }));
     }, REST);
     return () => clearTimeout(timer);
-  }, [work, step, dragging, say]);
+  }, [history, say]);
   return (
     <div className="vh" aria-live="polite" data-settled>
       {said}

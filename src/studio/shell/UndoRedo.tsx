@@ -1,6 +1,5 @@
 import { redo, undo } from "../state/changes.ts";
-import { useStudio } from "../state/store.ts";
-import { useRested } from "../state/useRested.ts";
+import { useRested } from "../state/rested.ts";
 import { useSay } from "../words/say.ts";
 
 type Props = {
@@ -46,7 +45,7 @@ export function BackAndOn({ back, on, undo: goBack, redo: goOn }: Props) {
 
 /** The same for the work. */
 export function UndoRedo() {
-  const back = useRested(useStudio((s) => s.history.past.at(-1)?.name));
-  const on = useStudio((s) => s.history.future.at(-1)?.name);
+  const back = useRested(({ history }) => history.past.at(-1)?.name);
+  const on = useRested(({ history }) => history.future.at(-1)?.name);
   return <BackAndOn back={back} on={on} undo={undo} redo={redo} />;
 }

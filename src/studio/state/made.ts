@@ -57,3 +57,10 @@ export const drawnOf = (work: Work): Drawn => {
 
 export const useDrawn = (): Drawn => drawnOf(useStudio((s) => s.history.present));
 export const useMade = (): Made | null => useDrawn().made;
+
+/** Of what the work comes to, only what is asked for: drawn anew when that changes, not at every move. */
+export const useOfDrawn = <T>(choose: (drawn: Drawn) => T): T =>
+  useStudio((s) => choose(drawnOf(s.history.present)));
+
+const isMade = ({ made }: Drawn): boolean => made !== null;
+export const useIsMade = (): boolean => useOfDrawn(isMade);

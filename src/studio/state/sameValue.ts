@@ -1,12 +1,26 @@
-/** Two plain values that hold the same, all the way down. Cheap where parts are shared. */
-export const sameValue = (a: unknown, b: unknown): boolean => {
-  if (Object.is(a, b)) return true;
-  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
-  if (Array.isArray(a)) {
-    return Array.isArray(b) && a.length === b.length && a.every((part, i) => sameValue(part, b[i]));
+type Plain = Readonly<Record<string, unknown>>;
+
+const isPlain = (value: unknown): value is Plain => typeof value === "object" && value !== null;
+
+/** Each part of the one is in the other, and the other has no more. No list is made: it is asked often. */
+const sameParts = (a: Plain, b: Plain, within: number): boolean => {
+  let more = Object.keys(b).length;
+  for (const key in a) {
+    if (!sameValue(a[key], b[key], within)) return false;
+    more--;
   }
-  const [left, right] = [Object.entries(a), new Map(Object.entries(b))];
-  return left.length === right.size && left.every(([key, part]) => sameValue(part, right.get(key)));
+  return more === 0;
+};
+
+/**
+ * Two plain values that hold the same, all the way down; numbers may be `within` of each other.
+ * Cheap where parts are shared.
+ */
+export const sameValue = (a: unknown, b: unknown, within = 0): boolean => {
+  if (Object.is(a, b)) return true;
+  if (typeof a === "number" && typeof b === "number") return Math.abs(a - b) <= within;
+  if (!isPlain(a) || !isPlain(b) || Array.isArray(a) !== Array.isArray(b)) return false;
+  return sameParts(a, b, within);
 };
 
 /** The new list, with each part that holds the same as before left as it was. */

@@ -1,5 +1,4 @@
-import { px } from "./frame.ts";
-import { Unread } from "./Unread.tsx";
+import { px, standing } from "./frame.ts";
 
 type End = { readonly x: number; readonly y: number };
 type Props = { readonly from: End; readonly to: End; readonly text: string };
@@ -13,22 +12,14 @@ export function Dimension({ from, to, text }: Props) {
   const mid = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const slash = ({ x, y }: End) => `M${px(x - sx)} ${px(y - sy)}L${px(x + sx)} ${px(y + sy)}`;
   return (
-    <Unread>
+    <>
       <path className="dim" d={`M${px(from.x)} ${px(from.y)}L${px(to.x)} ${px(to.y)}`} />
       <path className="dimEnd" d={`${slash(from)}${slash(to)}`} />
-      {upright ? (
-        <text
-          className="fig halo"
-          textAnchor="middle"
-          transform={`translate(${px(mid.x + 5)} ${px(mid.y)}) rotate(-90)`}
-        >
+      <g transform={upright ? standing(mid.x + 5, mid.y, -90) : standing(mid.x, mid.y + 5)}>
+        <text className="fig halo" textAnchor="middle">
           {text}
         </text>
-      ) : (
-        <text className="fig halo" textAnchor="middle" x={px(mid.x)} y={px(mid.y + 5)}>
-          {text}
-        </text>
-      )}
-    </Unread>
+      </g>
+    </>
   );
 }

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Unit } from "../units/unit.ts";
 import { FITTED, type View } from "./view.ts";
 
@@ -15,7 +16,7 @@ const stepFor = (scale: number, unit: Unit): number => {
 };
 
 /** The printed pattern paper under the pieces: from spot to cross is a round length. */
-export function Ground({ scale, view, unit }: Props) {
+export const Ground = memo(function Ground({ scale, view, unit }: Props) {
   const { zoom, x, y } = view ?? FITTED;
   const step = stepFor(scale * zoom, unit) * scale * zoom;
   const [a, b] = [step / 4, step * 0.75];
@@ -38,4 +39,4 @@ export function Ground({ scale, view, unit }: Props) {
       <rect width="100%" height="100%" fill="url(#spots)" data-ground />
     </>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { useSay } from "../words/say.ts";
 import { Unread } from "./Unread.tsx";
 
@@ -8,7 +9,7 @@ const LINES = [
 ] as const;
 
 /** What the lines mean, while old lies under new. */
-export function Legend({ x }: { readonly x: number }) {
+export const Legend = memo(function Legend({ x }: { readonly x: number }) {
   const say = useSay();
   let at = x;
   return (
@@ -28,4 +29,4 @@ export function Legend({ x }: { readonly x: number }) {
       })}
     </Unread>
   );
-}
+});

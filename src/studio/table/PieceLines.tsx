@@ -1,12 +1,12 @@
-import { memo } from "react";
 import type { Piece } from "../../drafting/piece.ts";
-import { isBand, pieceLines } from "../../export/pieceLines.ts";
+import { isBand, pieceLines, type Stroke } from "../../export/pieceLines.ts";
 import { pathOf } from "../../geometry/path.ts";
 import { toPathData } from "../../geometry/pathData.ts";
 import type { Path } from "../../geometry/segment.ts";
 import { useStill } from "../state/useStill.ts";
 import type { Frame } from "./frame.ts";
 import { type Place, place } from "./lines.ts";
+import { Reaches } from "./Reaches.tsx";
 
 type Props = {
   readonly piece: Piece;
@@ -28,19 +28,10 @@ const seamClass = (at: Place, { turnings, lit, partners, checked }: Props): stri
     checked.includes(at) ? "checked" : "",
   ].join(" ");
 
-type ReachProps = Pick<Props, "hover"> & { readonly d: string; readonly at: Place };
+/** The lines drawn besides edges, all of a kind as one: there are many notches. */
+const DRAWN = ["cut", "crease", "notch"] as const;
 
-/** What the pointer meets round a line: wider than the line, and left alone while a pin is pulled. */
-const Reach = memo(function Reach({ d, at, hover }: ReachProps) {
-  return (
-    <path
-      className="reach"
-      d={useStill(d)}
-      onPointerEnter={() => hover(at)}
-      onPointerLeave={() => hover(null)}
-    />
-  );
-});
+const dataOf = ({ path, closed }: Stroke): string => `${toPathData(path)}${closed ? "Z" : ""}`;
 
 /** Every line of one piece, in its own millimetres; only strokes keep their width on the screen. */
 export function PieceLines(props: Props) {
@@ -48,9 +39,8 @@ export function PieceLines(props: Props) {
   const strokes = pieceLines(piece);
   const sewn = pathOf(piece.edges.flatMap(({ path }) => path));
   const shape = toPathData(turnings ? piece.cutLine : sewn);
-  const drawn = strokes.filter(
-    ({ kind }) => kind === "notch" || kind === "crease" || (kind === "cut" && turnings),
-  );
+  // Left alone while a pin is pulled: nothing else is pointed at meanwhile.
+  const still = useStill(piece);
   return (
     <g transform={`translate(${frame.x} ${frame.y}) scale(${frame.scale})`}>
       <path className="piece" d={`${shape}Z`} />
@@ -62,20 +52,16 @@ export function PieceLines(props: Props) {
         return name === piece.onFold ? (
           <path key={name} className="fold" d={d} />
         ) : (
-          <g key={name}>
-            <path className={seamClass(at, props)} d={d} data-edge={at} />
-            <Reach d={d} at={at} hover={hover} />
-          </g>
+          <path key={name} className={seamClass(at, props)} d={d} data-edge={at} />
         );
       })}
-      {drawn.map(({ kind, path, closed }, i) => (
-        <path
-          // biome-ignore lint/suspicious/noArrayIndexKey: strokes have no name but their order
-          key={`${kind}${i}`}
-          className={kind === "crease" ? "fold" : kind}
-          d={`${toPathData(path)}${closed ? "Z" : ""}`}
-        />
-      ))}
+      <Reaches piece={still} hover={hover} />
+      {DRAWN.filter((kind) => kind !== "cut" || turnings).map((kind) => {
+        const d = strokes.filter((stroke) => stroke.kind === kind).map(dataOf);
+        return d.length === 0 ? null : (
+          <path key={kind} className={kind === "crease" ? "fold" : kind} d={d.join("")} />
+        );
+      })}
     </g>
   );
 }

@@ -4,7 +4,7 @@ import type { Print } from "../state/print.ts";
 import type { WordKey } from "../words/en.ts";
 import type { Say } from "../words/say.ts";
 import { Dimension } from "./Dimension.tsx";
-import { type Frame, px, toPx } from "./frame.ts";
+import { type Frame, standing, toPx } from "./frame.ts";
 import { cutBox, edgeFigure, foldMark, grainMark, sewBox } from "./marks.ts";
 import { Unread } from "./Unread.tsx";
 
@@ -55,12 +55,14 @@ function PieceName({ piece, frame, say }: Props) {
   if (isBand(piece) || piece.name === "vInsert") {
     const { x, y } = toPx(frame, { x: box.left, y: box.top });
     return (
-      <text className="halo" x={px(x)} y={px(y - 10)}>
-        <tspan className="pieceName">{name}</tspan>
-        <tspan className="pieceSub" dx="10">
-          {sub}
-        </tspan>
-      </text>
+      <g transform={standing(x, y - 10)}>
+        <text className="halo">
+          <tspan className="pieceName">{name}</tspan>
+          <tspan className="pieceSub" dx="10">
+            {sub}
+          </tspan>
+        </text>
+      </g>
     );
   }
   const { from, to } = piece.grain;
@@ -71,12 +73,10 @@ function PieceName({ piece, frame, say }: Props) {
   const { x, y } = toPx(frame, middle);
   const room = (box.right - middle.x) * frame.scale;
   return (
-    <g>
-      <text className="pieceName haloP" x={px(x + 14)} y={px(y)}>
-        {name}
-      </text>
+    <g transform={standing(x + 14, y)}>
+      <text className="pieceName haloP">{name}</text>
       {(room > ROOM_FOR_SUB ? twoLines(sub) : []).map((line, i) => (
-        <text key={line} className="pieceSub haloP" x={px(x + 14)} y={px(y + 19 + i * 17)}>
+        <text key={line} className="pieceSub haloP" y={19 + i * 17}>
           {line}
         </text>
       ))}
@@ -90,15 +90,15 @@ function Figures({ piece, frame, turnings, print }: Props) {
     .map((edge) => {
       const { x, y, turn } = edgeFigure(edge, frame, turnings ? TURNING : 0);
       return (
-        <text
-          key={edge.name}
-          className="figSeam halo"
-          textAnchor="middle"
-          transform={`translate(${px(x)} ${px(y + 4)}) rotate(${px(turn)})`}
-          data-figure={`${piece.name}.${edge.name}`}
-        >
-          {print.length(edge.length)}
-        </text>
+        <g key={edge.name} transform={standing(x, y + 4, turn)}>
+          <text
+            className="figSeam halo"
+            textAnchor="middle"
+            data-figure={`${piece.name}.${edge.name}`}
+          >
+            {print.length(edge.length)}
+          </text>
+        </g>
       );
     });
 }
@@ -142,9 +142,11 @@ function SleeveSides({ piece, frame, say }: Props) {
   return (["back", "front"] as const).map((side) => {
     const x = toPx(frame, { x: (side === "back" ? box.left : box.right) * 0.6, y: 0 }).x;
     return (
-      <text key={side} className="label" textAnchor="middle" x={px(x)} y={px(y)}>
-        {say(`table.${side}`)}
-      </text>
+      <g key={side} transform={standing(x, y)}>
+        <text className="label" textAnchor="middle">
+          {say(`table.${side}`)}
+        </text>
+      </g>
     );
   });
 }
@@ -161,13 +163,11 @@ export function PieceMarks(props: Props) {
       {fold ? (
         <>
           <path className="grain" d={fold.path} />
-          <text
-            className="label"
-            textAnchor="middle"
-            transform={`translate(${px(fold.x)} ${px(fold.y)}) rotate(-90)`}
-          >
-            {say("table.fold")}
-          </text>
+          <g transform={standing(fold.x, fold.y, -90)}>
+            <text className="label" textAnchor="middle">
+              {say("table.fold")}
+            </text>
+          </g>
         </>
       ) : null}
       {piece.name === "sleeve" ? <SleeveSides {...props} /> : null}

@@ -41,15 +41,18 @@ const labelOf = ({ piece, turnings, say, print }: Props, held: boolean): string 
   });
 };
 
+/** In mm and px, far finer than a drawing is written: a sum's last digit draws nothing anew. */
+const HAIR = 1e-6;
+
 const sameProps = (before: Props, after: Props): boolean =>
-  before.piece === after.piece &&
   before.lights === after.lights &&
   before.print === after.print &&
   before.say === after.say &&
   before.turnings === after.turnings &&
   before.dimensions === after.dimensions &&
-  sameValue(before.frame, after.frame) &&
-  sameValue(before.old, after.old);
+  sameValue(before.frame, after.frame, HAIR) &&
+  sameValue(before.old, after.old, HAIR) &&
+  sameValue(before.piece, after.piece, HAIR);
 
 /** A piece on the table: it may be held, and says what it is. Drawn anew only where it changed. */
 export const PieceView = memo(function PieceView(props: Props) {

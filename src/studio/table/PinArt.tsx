@@ -1,11 +1,13 @@
+import { memo } from "react";
+import { point } from "../../geometry/point.ts";
 import { px } from "./frame.ts";
-import type { PinPlace } from "./pinPlace.ts";
+import { pinShape } from "./pinShape.ts";
 
-type Props = { readonly place: PinPlace; readonly text: string };
+type Props = { readonly leanX: number; readonly leanY: number; readonly text: string };
 
-/** A dressmaker's pin: a red head to take hold of, its number beside it. */
-export function PinArt({ place, text }: Props) {
-  const { head, glint, label, shaft, underline } = place;
+/** A dressmaker's pin: a red head to take hold of, its number beside it. Its group moves it. */
+export const PinArt = memo(function PinArt({ leanX, leanY, text }: Props) {
+  const { head, glint, label, shaft, underline } = pinShape(point(leanX, leanY), text);
   const at = { cx: px(head.x), cy: px(head.y) };
   return (
     <>
@@ -20,4 +22,4 @@ export function PinArt({ place, text }: Props) {
       <path className="editLine" d={underline} />
     </>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Unit } from "../units/unit.ts";
 import { Unread } from "./Unread.tsx";
 
@@ -16,7 +17,7 @@ const LENGTHS: Readonly<Record<Unit, { mm: number; parts: number; text: string }
 const WIDEST = 320;
 
 /** A strip of tape that lies on the table: measure the drawing by it. */
-export function ScaleBar({ x, y, scale, unit }: Props) {
+export const ScaleBar = memo(function ScaleBar({ x, y, scale, unit }: Props) {
   const { mm, parts, text } = LENGTHS[unit];
   const part = scale * mm > WIDEST ? 0.25 : 1;
   const width = mm * scale * part;
@@ -34,4 +35,4 @@ export function ScaleBar({ x, y, scale, unit }: Props) {
       </text>
     </Unread>
   );
-}
+});

@@ -1,10 +1,11 @@
+import { memo } from "react";
 import { put, useStudio } from "../state/store.ts";
 import { fitTable, zoomTable } from "../state/viewing.ts";
 import { useSay } from "../words/say.ts";
 import { CLOSER, type Size } from "./view.ts";
 
 /** The table's own words: closer, further, fit, measure, read. */
-export function Tools({ size }: { readonly size: Size }) {
+export const Tools = memo(function Tools({ size }: { readonly size: Size }) {
   const say = useSay();
   const measuring = useStudio((s) => s.measuring);
   const reading = useStudio((s) => s.readingFacts);
@@ -69,4 +70,4 @@ export function Tools({ size }: { readonly size: Size }) {
       </button>
     </div>
   );
-}
+});

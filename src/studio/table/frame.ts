@@ -28,3 +28,10 @@ export const toMm = ({ scale, x, y }: Frame, px: { x: number; y: number }): Poin
 
 /** A tenth of a px: short to write, finer than any screen. */
 export const px = (value: number): string => String(Math.round(value * 10) / 10);
+
+/**
+ * Where a group stands on the table, turned by degrees. Lettering that is moved by its group is
+ * neither measured nor shaped anew.
+ */
+export const standing = (x: number, y: number, turn = 0): string =>
+  `translate(${px(x)} ${px(y)})${turn === 0 ? "" : ` rotate(${px(turn)})`}`;

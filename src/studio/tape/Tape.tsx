@@ -1,9 +1,9 @@
 import { type KeyboardEvent, memo, useCallback, useState } from "react";
 import type { Check } from "../../checks/check.ts";
-import { useMade } from "../state/made.ts";
+import { drawnOf } from "../state/made.ts";
 import { usePrint } from "../state/print.ts";
+import { useRested } from "../state/rested.ts";
 import { put, studio, useStudio } from "../state/store.ts";
-import { useRested } from "../state/useRested.ts";
 import { useSay } from "../words/say.ts";
 import { Card } from "./Card.tsx";
 import { Cell } from "./Cell.tsx";
@@ -114,5 +114,6 @@ const TapeOf = memo(function TapeOf({ checks }: { readonly checks: readonly Chec
 
 /** A ruled tape along the foot of every chapter: one cell a check, in working order. */
 export function Tape() {
-  return <TapeOf checks={useRested(useMade()?.checks ?? null)} />;
+  const { present } = useRested(({ history }) => history);
+  return <TapeOf checks={drawnOf(present).made?.checks ?? null} />;
 }

@@ -55,8 +55,7 @@ export const drawnOf = (work: Work): Drawn => {
   return drawn;
 };
 
-export const useDrawn = (): Drawn => drawnOf(useStudio((s) => s.history.present));
-export const useMade = (): Made | null => useDrawn().made;
+export const useMade = (): Made | null => drawnOf(useStudio((s) => s.history.present)).made;
 
 /** Of what the work comes to, only what is asked for: drawn anew when that changes, not at every move. */
 export const useOfDrawn = <T>(choose: (drawn: Drawn) => T): T =>

@@ -48,8 +48,11 @@ for (let i = 0; i < 1000; i++) {
   DIGITS[i] = plain.length;
 }
 
-/** Whole numbers from here on are left to the engine: no measure comes near it. */
-const GREAT = 1e6;
+/**
+ * Numbers from here on are left to the engine: no measure comes near it. One below a million, since
+ * what rounds up to a million has seven digits, for which there is no room here.
+ */
+const GREAT = 999_999;
 /** Bytes that are written for a number below GREAT at most: sign, six digits, point, six decimals, space. */
 const LONGEST = 15;
 

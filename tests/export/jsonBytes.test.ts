@@ -33,6 +33,8 @@ describe("JSON written as bytes", () => {
     [1234.5, "1234.5"],
     [999_999.5, "999999.5"],
     [1_000_000.25, "1000000.25"],
+    [999_999.9999999, "999999.9999999"],
+    [-999_999.9999996, "-999999.9999996"],
   ])("writes %d as %s", (value, text) => {
     expect(written((out) => out.number(value))).toBe(text);
   });
@@ -46,6 +48,45 @@ describe("JSON written as bytes", () => {
     expect(written((out) => out.text('Ödön said "50\u00a0mm"\n\\ 日本 🧵'))).toBe(
       JSON.stringify('Ödön said "50\u00a0mm"\n\\ 日本 🧵'),
     );
+  });
+
+  it("writes lone surrogates and signs of control as JSON does", () => {
+    const units = fc.oneof(
+      fc.integer({ min: 0, max: 0x9f }),
+      fc.integer({ min: 0xd800, max: 0xdfff }),
+      fc.integer({ min: 0, max: 0xffff }),
+    );
+    fc.assert(
+      fc.property(fc.array(units), (codes) => {
+        const value = String.fromCharCode(...codes);
+        expect(JSON.parse(written((out) => out.text(value)))).toBe(value);
+      }),
+    );
+  });
+
+  it("keeps texts apart that are written by turns, one of them given up half-way", () => {
+    const [one, given, other] = [jsonBytes(), jsonBytes(), jsonBytes()];
+    const long = "y".repeat(100_000);
+    one.raw("[");
+    given.text("given up");
+    other.text(long);
+    one.text("中");
+    const otherBytes = other.bytes();
+    const third = jsonBytes();
+    third.text("third");
+    given.text("and never ended");
+    one.raw("]");
+    const all = [one.bytes(), third.bytes(), otherBytes];
+    expect(all.map((bytes) => new TextDecoder().decode(bytes))).toEqual([
+      '["中"]',
+      '"third"',
+      `"${long}"`,
+    ]);
+  });
+
+  it("writes a path that rounds up to a million as path data", () => {
+    const far = [line({ x: 999_999.9999999, y: 0 }, { x: 5, y: 5 })] as const;
+    expect(written((out) => out.path(far))).toBe(`"${toPathData(far)}"`);
   });
 
   it("writes a path as path data", () => {

@@ -27,7 +27,7 @@ export type CutPiece = {
 /** A tenth of a millimetre: nobody cuts finer (method, section 10). */
 const WITHIN = 0.1;
 /** Nearer to a corner than this many allowances the line may be mitred or mirrored (method 4). */
-const AT_CORNERS = 4.05;
+const AT_CORNERS = 4.13;
 /** A corner within an edge is cut or mitred by less: it hardly turns. */
 const AT_JOINTS = 1.5;
 const STEP = 4;

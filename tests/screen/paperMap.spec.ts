@@ -90,3 +90,28 @@ test("Escape while dragging puts the piece back", async ({ page }) => {
   await page.mouse.up();
   await expect(page.locator("[data-lie]")).toHaveText("as they are packed");
 });
+
+test("the sheet that is looked at has its test square where the file has it", async ({ page }) => {
+  await openPaper(page);
+  const pdf = await savedPdf(page);
+  const picker = page.getByLabel("as it leaves the printer");
+  const square = page.locator(".testSquare");
+  // Page by page, after title and map: the words stand in the middle of the square.
+  for (const [i, name] of ["A1", "A2", "A3"].entries()) {
+    await picker.selectOption(name);
+    await expect(square).toHaveCount(1);
+    const [sheet, box] = [
+      await page.locator(".oneSheet").boundingBox(),
+      await square.boundingBox(),
+    ];
+    if (!sheet || !box) throw new Error("No sheet is shown.");
+    const words = poppler("pdftotext", pdf, ["-bbox", "-f", `${i + 3}`, "-l", `${i + 3}`]);
+    const [, width] = /page width="([\d.]+)"/u.exec(words) ?? [];
+    const at = /xMin="([\d.]+)" yMin="[\d.]+" xMax="([\d.]+)" yMax="([\d.]+)">both</u.exec(words);
+    const ways = /xMax="([\d.]+)" yMax="[\d.]+">ways</u.exec(words);
+    expect(at && ways, name).toBeTruthy();
+    const middle = (Number(at?.[1]) + Number(ways?.[1])) / 2 / Number(width);
+    const shown = (box.x + box.width / 2 - sheet.x) / sheet.width;
+    expect(Math.abs(shown - middle), name).toBeLessThan(0.01);
+  }
+});

@@ -1,5 +1,5 @@
-import { TEST_SQUARE } from "../../export/data/paper.ts";
 import type { SheetPage, Sheets } from "../../export/sheets.ts";
+import type { Box } from "../../geometry/outline.ts";
 import { useSay } from "../words/say.ts";
 import { PieceArt } from "./PieceArt.tsx";
 import { type Laid, type MapView, mapFrame, nameOf } from "./sheetMap.ts";
@@ -10,15 +10,32 @@ type Props = {
   readonly sheets: Sheets;
   readonly laid: readonly Laid[];
   readonly view: MapView;
+  /** Its test square in the layout's frame, where that is known already. */
+  readonly square: Box | null;
 };
 
 /** Smaller than this the square has no room for its size, in px. */
 const WORDED = 36;
-const GAP = 8;
+
+function TestSquare({ square, origin }: { readonly square: Box; readonly origin: MapView }) {
+  const say = useSay();
+  const { scale } = origin;
+  const [left, top] = [origin.x + square.left * scale, origin.y + square.top * scale];
+  const side = (square.right - square.left) * scale;
+  return (
+    <>
+      <rect className="cut testSquare" x={left} y={top} width={side} height={side} />
+      {side > WORDED ? (
+        <text className="sheetNo" textAnchor="middle" x={left + side / 2} y={top + side / 2 + 4}>
+          {say("paper.test")}
+        </text>
+      ) : null}
+    </>
+  );
+}
 
 /** One sheet, larger: what of the pieces falls on it. */
-export function OneSheet({ page, sheets, laid, view }: Props) {
-  const say = useSay();
+export function OneSheet({ page, sheets, laid, view, square }: Props) {
   const { grid } = sheets;
   const { scale } = view;
   const window = {
@@ -27,13 +44,11 @@ export function OneSheet({ page, sheets, laid, view }: Props) {
     width: grid.windowWidth * scale,
     height: grid.windowHeight * scale,
   };
-  const square = TEST_SQUARE * scale;
-  const [right, foot] = [window.x + window.width - GAP, window.y + window.height - GAP];
   const origin = { x: view.x - page.x * scale, y: view.y - page.y * scale, scale };
   return (
     <Unread>
       <rect
-        className="sheet sheetUsed"
+        className="sheet sheetUsed oneSheet"
         x={view.x}
         y={view.y}
         width={grid.sheetWidth * scale}
@@ -53,24 +68,7 @@ export function OneSheet({ page, sheets, laid, view }: Props) {
       <text className="sheetNo" x={view.x} y={view.y + grid.sheetHeight * scale + 18}>
         {`${nameOf(page)}, ${sheets.pages.indexOf(page) + 1} / ${sheets.pages.length}`}
       </text>
-      <rect
-        className="cut"
-        x={right - square}
-        y={foot - square}
-        width={square}
-        height={square}
-        style={{ fill: "var(--piece)" }}
-      />
-      {square > WORDED ? (
-        <text
-          className="sheetNo"
-          textAnchor="middle"
-          x={right - square / 2}
-          y={foot - square / 2 + 4}
-        >
-          {say("paper.test")}
-        </text>
-      ) : null}
+      {square ? <TestSquare square={square} origin={origin} /> : null}
     </Unread>
   );
 }

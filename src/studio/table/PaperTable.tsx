@@ -11,6 +11,7 @@ import { useSay } from "../words/say.ts";
 import { OneSheet } from "./OneSheet.tsx";
 import { PageMap } from "./PageMap.tsx";
 import { laidPieces, type MapView, nameOf, type SheetMap, sheetMap } from "./sheetMap.ts";
+import { useSquares } from "./useSquares.ts";
 import type { Size } from "./view.ts";
 import { turnedOver } from "./wantedSheets.ts";
 
@@ -108,6 +109,7 @@ export function PaperTable({ made, size }: Props) {
     1.2,
   );
   const shown = isWide && sheetScale > 0.1 ? page : null;
+  const squares = useSquares(made, sheets);
   const counts = {
     sheets: sheets.pages.length,
     blank: map.cells.length - sheets.pages.length,
@@ -140,6 +142,7 @@ export function PaperTable({ made, size }: Props) {
               sheets={sheets}
               laid={laid}
               view={{ x: left, y: HEAD, scale: sheetScale }}
+              square={squares[sheets.pages.indexOf(shown)] ?? null}
             />
             <text className="label" x={left} y={60}>
               {say("paper.sheetNote")}

@@ -131,6 +131,12 @@ describe("the same value", () => {
     expect(sameValue({ a: [1, { b: 2 }] }, { a: [1, { b: 3 }] })).toBe(false);
     expect(sameValue([1], [1, 2])).toBe(false);
     expect(sameValue(null, {})).toBe(false);
+    expect(sameValue({}, [])).toBe(false);
+  });
+  test("a sum's last digit is no difference where a hair is allowed, and a tenth is", () => {
+    const [was, now] = [{ at: [1, { x: 0.3 }] }, { at: [1, { x: 0.1 + 0.2 }] }];
+    expect([sameValue(was, now), sameValue(was, now, 1e-6)]).toEqual([false, true]);
+    expect(sameValue(was, { at: [1, { x: 0.4 }] }, 1e-6)).toBe(false);
   });
   test("stays itself in a list", () => {
     const before = [{ a: 1 }, { a: 2 }];

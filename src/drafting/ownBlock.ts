@@ -1,4 +1,5 @@
 import { endingAt, startingAt } from "../geometry/curve.ts";
+import { boundsOf } from "../geometry/outline.ts";
 import { endOf, lastOf, pathOf, startOf } from "../geometry/path.ts";
 import { type Point, point } from "../geometry/point.ts";
 import type { Path } from "../geometry/segment.ts";
@@ -67,6 +68,21 @@ const foldFault = (piece: string, edges: Omit<BodyEdges, "centre">): Fault | nul
   );
 };
 
+/** The edges of a half lie on its own side of the fold: what lies over it would be cut twice. */
+const overFold = (piece: string, edges: BodyEdges): Fault | null => {
+  for (const [name, path] of ringOf(BODY_ORDER, edges)) {
+    const over = -boundsOf(path).left;
+    if (over <= EDGE_GAP) continue;
+    return faultAt(
+      `${piece}.${name}`,
+      asMm(over),
+      `${piece}.${name} reaches ${asMm(over)} over the fold at x = 0; the limit is ${asMm(EDGE_GAP)}.`,
+      "Draw it on its own side of the fold.",
+    );
+  }
+  return null;
+};
+
 const setOnFold = (edges: Omit<BodyEdges, "centre">): Omit<BodyEdges, "centre"> => ({
   ...edges,
   neckline: begunAt(edges.neckline, onFold(startOf(edges.neckline))),
@@ -131,10 +147,13 @@ const readBody = (piece: "front" | "back", file: BlockFile): Read<BodyEdges> => 
   const fault = foldFault(piece, open);
   if (fault) return { fault };
   const folded = setOnFold(open);
-  if (!file.allowances) return { read: withCentre(folded) };
   const cut = withCentre(folded);
+  const over = overFold(piece, cut);
+  if (over) return { fault: over };
+  if (!file.allowances) return { read: cut };
   const sewn = withCentre(setOnFold(insetBody(folded, scaled(file))));
-  const eaten = insetFault(piece, ringOf(BODY_ORDER, cut), ringOf(BODY_ORDER, sewn));
+  const rings = [ringOf(BODY_ORDER, cut), ringOf(BODY_ORDER, sewn)] as const;
+  const eaten = insetFault(piece, ...rings) ?? overFold(piece, sewn);
   return eaten ? { fault: eaten } : { read: sewn };
 };
 

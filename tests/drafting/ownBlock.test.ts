@@ -200,6 +200,18 @@ describe("a block that is refused", () => {
     expect(fault.reason).toMatch(/^front\.side reaches 90000\u00a0mm from the frame's origin/);
   });
 
+  // It leaves the fold to the left before it turns: no line crosses another.
+  test("has an edge that reaches over the fold", () => {
+    const file = fileOf(DRAFTED);
+    const neckline = file.pieces.front.neckline.replace(/C\S+ \S+/, "C-60 40");
+    const front = { ...file.pieces.front, neckline };
+    const fault = faultOf({ ...file, pieces: { ...file.pieces, front } });
+    expect(fault.field).toBe("front.neckline");
+    expect(fault.reason).toMatch(
+      /^front\.neckline reaches .+ over the fold at x = 0; the limit is 0\.5\u00a0mm\.$/,
+    );
+  });
+
   test("has an edge that is too short to sew", () => {
     const tiny = mapBlock(DRAFTED, (path) =>
       mapPath(path, ({ x, y }) => point(x / 1000, y / 1000)),

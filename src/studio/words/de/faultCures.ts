@@ -75,6 +75,7 @@ export const CURES: readonly Rule[] = [
     "Die Kante zeichnen, und die Einheit prüfen.",
   ],
   ["Check the unit of the block\\.", "Die Einheit des Grundschnitts prüfen."],
+  ["Draw it on its own side of the fold\\.", "Sie auf ihrer Seite des Bruchs zeichnen."],
   [
     "Give the two edges allowances that are more alike, or draw the corner between them less sharp\\.",
     "Beiden Kanten ähnlichere Zugaben geben, oder die Ecke dazwischen weniger spitz zeichnen.",

@@ -172,6 +172,10 @@ export const REASONS: readonly Rule[] = [
   ],
   ["The line of (.+?) crosses itself near (.+?)\\.", "Die Linie $1 kreuzt sich selbst nahe $2."],
   [
+    "(\\S+) reaches (.+?) over the fold at x = 0; the limit is (.+?)\\.",
+    "$1 reicht $2 über den Bruch bei x = 0; die Grenze ist $3.",
+  ],
+  [
     "With the allowances taken away (\\S+) and (\\S+) do not meet; they end (.+?) apart\\.",
     "Ohne die Zugaben treffen $1 und $2 nicht aufeinander; sie enden $3 voneinander entfernt.",
   ],

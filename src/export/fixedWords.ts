@@ -28,15 +28,23 @@ const PLAIN: Mm = 2.9;
 const SIDE: Mm = 5;
 /** From a line to the letters beside it. */
 const OFF: Mm = 1.6;
+/** The same, and farther off where so near a word would lie over the joint of two sheets. */
+const OFFS: readonly Mm[] = [OFF, 7, 11];
 /** The sleeve's sides are named so far out to either side, and so far below the underarm. */
 const SIDE_SHARES: readonly number[] = [0.68, 0.55, 0.42, 0.3];
 const SIDE_DOWNS: readonly Mm[] = [26, 42, 62, 10, -10, 85, 110];
 
 /** A place beside a point of a line: the letters stand on that side of it, `away` from it. */
-const beside = (at: Point, turn: Degrees, size: Mm, side: "over" | "under"): Place => {
+const beside = (
+  at: Point,
+  turn: Degrees,
+  size: Mm,
+  side: "over" | "under",
+  off: Mm = OFF,
+): Place => {
   const [cos, sin] = cosSin(turn);
   const down = { x: -sin, y: cos };
-  return { at: stepped(at, down, side === "over" ? -OFF : OFF + size * ASCENT), turn };
+  return { at: stepped(at, down, side === "over" ? -off : off + size * ASCENT), turn };
 };
 
 /** The way in which a line is read: straight up where it is steep, else across. */
@@ -46,10 +54,12 @@ const readingOf = (from: Point, to: Point): Degrees =>
 const grainWord = ({ grain: { from, to } }: Piece): FixedWord => {
   const turn = readingOf(from, to);
   const shares = [0.5, 0.3, 0.7];
-  const places = shares.flatMap((share) => [
-    beside(along(from, to, share), turn, PLAIN, "over"),
-    beside(along(from, to, share), turn, PLAIN, "under"),
-  ]);
+  const places = OFFS.flatMap((off) =>
+    shares.flatMap((share) => [
+      beside(along(from, to, share), turn, PLAIN, "over", off),
+      beside(along(from, to, share), turn, PLAIN, "under", off),
+    ]),
+  );
   return { text: "grain", size: PLAIN, strong: false, places };
 };
 
@@ -57,8 +67,10 @@ const grainWord = ({ grain: { from, to } }: Piece): FixedWord => {
 const foldWords = (piece: Piece): readonly FixedWord[] => {
   const ends = foldEnds(piece);
   if (!ends) return [];
-  const places = [0.5, 0.4, 0.6].map((share) =>
-    beside(along(ends[0], ends[1], share), -90, PLAIN, "under"),
+  const places = OFFS.flatMap((off) =>
+    [0.5, 0.4, 0.6, 0.25, 0.75].map((share) =>
+      beside(along(ends[0], ends[1], share), -90, PLAIN, "under", off),
+    ),
   );
   const long = Math.abs(ends[1].y - ends[0].y);
   const text = widthOf(LONG_FOLD, PLAIN) < long ? LONG_FOLD : "fold";

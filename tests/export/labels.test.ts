@@ -45,6 +45,22 @@ describe.each(SUBJECTS)("the words on the pieces of %s", (_, subject) => {
   );
 });
 
+describe.each(SUBJECTS)("the words along the grain and the fold of %s", (_, subject) => {
+  // Where a line runs beside a joint, a word close to it would lie over the joint and its scale.
+  test.each(["a4", "letter"] as const)("keep off the joints of %s", (paper) => {
+    const { sheets } = laidOn(paper, subject);
+    const inner = windowsOf(sheets).map((window) => grown(window, -sheets.grid.overlap));
+    const along = drawLayout(subject, sheets)
+      .pieces.flatMap(({ words }) => words)
+      .filter(({ text }) => text === "grain" || text === "place on the fold");
+    expect(along.length).toBeGreaterThan(5);
+    for (const word of along) {
+      const isWhole = inner.some((window) => isWithin(boxOf(word), window));
+      expect(isWhole, `“${word.text}” at ${word.x}, ${word.y}`).toBe(true);
+    }
+  });
+});
+
 describe("the words on a piece", () => {
   const { subject, sheets } = laidOn("a4");
   const { pieces } = drawLayout(subject, sheets);

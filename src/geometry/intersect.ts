@@ -57,6 +57,38 @@ const boxesMiss = (a: Chord, b: Chord): boolean =>
   Math.max(a.from.y, a.to.y) + TOUCH < Math.min(b.from.y, b.to.y) ||
   Math.max(b.from.y, b.to.y) + TOUCH < Math.min(a.from.y, a.to.y);
 
+type Reach = {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+};
+
+/** The rectangle round chords, and a touch more. */
+const reachOf = (chords: readonly Chord[]): Reach => {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { from, to } of chords) {
+    left = Math.min(left, from.x, to.x);
+    top = Math.min(top, from.y, to.y);
+    right = Math.max(right, from.x, to.x);
+    bottom = Math.max(bottom, from.y, to.y);
+  }
+  return { left: left - TOUCH, top: top - TOUCH, right: right + TOUCH, bottom: bottom + TOUCH };
+};
+
+/**
+ * The chords that come into a rectangle. Two long edges meet near a corner: without this every chord of
+ * one is held against every chord of the other, millions where a block was traced in short parts.
+ */
+const chordsIn = (chords: readonly Chord[], { left, top, right, bottom }: Reach) =>
+  chords.filter(
+    ({ from, to }) =>
+      Math.max(from.x, to.x) >= left &&
+      Math.min(from.x, to.x) <= right &&
+      Math.max(from.y, to.y) >= top &&
+      Math.min(from.y, to.y) <= bottom,
+  );
+
 /** Newton's rule in both parameters, each held to its segment. */
 const refined = (a: Segment, b: Segment, s: number, t: number): readonly [number, number] => {
   let [u, v] = [s, t];
@@ -76,8 +108,10 @@ const refined = (a: Segment, b: Segment, s: number, t: number): readonly [number
 /** Of the crossings of two paths the one nearest `near`, or null (method 1.6). */
 export const crossingNearest = (path: Path, other: Path, near: Point): Crossing | null => {
   let best: { a: Chord; b: Chord; s: number; t: number; away: number } | null = null;
-  const others = chordsOf(other);
-  for (const a of chordsOf(path)) {
+  const all = chordsOf(other);
+  const chords = chordsIn(chordsOf(path), reachOf(all));
+  const others = chordsIn(all, reachOf(chords));
+  for (const a of chords) {
     for (const b of others) {
       if (boxesMiss(a, b)) continue;
       const shares = sharesOfCrossing(a, b);

@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { pointAt } from "../../src/geometry/curve.ts";
 import { crossingNearest, meeting, sharesOfCrossing } from "../../src/geometry/intersect.ts";
 import { pathOf } from "../../src/geometry/path.ts";
-import { apart, point } from "../../src/geometry/point.ts";
+import { along, apart, type Point, point } from "../../src/geometry/point.ts";
+import { cubic } from "../../src/geometry/segment.ts";
 import { aLine, aPath, somePath, somePoint } from "../support/curves.ts";
 import { holdsFor } from "../support/law.ts";
 
@@ -56,6 +57,26 @@ describe("the crossing of two paths", () => {
     expect(found?.other.index).toBe(1);
     expect(found?.on.t).toBeCloseTo(0.5, 12);
     expect(found?.other.t).toBeCloseTo(0.5, 12);
+  });
+
+  // An edge traced in five hundred parts is 32,000 chords: each held against each took seconds.
+  test("of two edges in many short parts is found at once", () => {
+    const inParts = (from: Point, to: Point) =>
+      pathOf(
+        Array.from({ length: 500 }, (_, i) => {
+          const at = (n: number) => along(from, to, n / 1500);
+          return cubic(at(3 * i), at(3 * i + 1), at(3 * i + 2), at(3 * i + 3));
+        }),
+      );
+    const down = inParts(point(0, 0), point(300, 400));
+    const across = inParts(point(0, 300), point(301, 301));
+    const began = performance.now();
+    const found = crossingNearest(down, across, point(225, 300));
+    expect(performance.now() - began).toBeLessThan(2000);
+    // y = 4x/3 and y = 300 + x/301.
+    const x = 300 / (4 / 3 - 1 / 301);
+    expect(found?.point.x).toBeCloseTo(x, 9);
+    expect(found?.point.y).toBeCloseTo((4 / 3) * x, 9);
   });
 
   test("lies on both paths, wherever one is found", () => {

@@ -59,7 +59,7 @@ const choose = async (page: Page, name: string, picture: Picture): Promise<void>
   const folder = mkdtempSync(join(tmpdir(), "ribwright-photo-"));
   const file = join(folder, name);
   writeFileSync(file, greyPng(picture));
-  await page.locator("input[data-picture]").first().setInputFiles(file);
+  await page.locator("input[data-file='picture']").first().setInputFiles(file);
   await page.getByText(name).first().waitFor({ timeout: WAIT });
   await page.locator('[data-grip="mark.D"]').waitFor({ timeout: WAIT });
   rmSync(folder, { recursive: true });

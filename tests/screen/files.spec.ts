@@ -214,23 +214,30 @@ test("two windows do not write over each other unseen", async ({ page, context }
   await expect(number(page, "raiseHem.by")).toHaveValue("77");
 });
 
-test("after the first load it works without a network, the PDF too", async ({ page, context }) => {
-  await openChoir(page);
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.waitForFunction(
-    async () => (await (await caches.open("ribwright")).keys()).length > 5,
-  );
-  await context.setOffline(true);
-  await page.reload();
-  await turnTo(page, "Alterations");
-  await typeNumber(page, "raiseHem.by", "33");
-  await turnTo(page, "Paper");
-  const waits = page.waitForEvent("download");
-  await page.getByRole("button", { name: /^Make the PDF/ }).click();
-  const pdf = readFileSync(await (await waits).path());
-  expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
-  await page.getByLabel("Language").first().selectOption("de");
-  await expect(page.getByRole("heading", { level: 1, name: "Papier" })).toBeVisible();
+test.describe("without a network", () => {
+  test.use({ serviceWorkers: "allow" });
+
+  test("after the first load it works without a network, the PDF too", async ({
+    page,
+    context,
+  }) => {
+    await openChoir(page);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.waitForFunction(
+      async () => (await (await caches.open("ribwright")).keys()).length > 5,
+    );
+    await context.setOffline(true);
+    await page.reload();
+    await turnTo(page, "Alterations");
+    await typeNumber(page, "raiseHem.by", "33");
+    await turnTo(page, "Paper");
+    const waits = page.waitForEvent("download");
+    await page.getByRole("button", { name: /^Make the PDF/ }).click();
+    const pdf = readFileSync(await (await waits).path());
+    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
+    await page.getByLabel("Language").first().selectOption("de");
+    await expect(page.getByRole("heading", { level: 1, name: "Papier" })).toBeVisible();
+  });
 });
 
 test("what is kept but cannot be read is put aside, not written over unseen", async ({ page }) => {

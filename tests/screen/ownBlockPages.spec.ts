@@ -62,27 +62,31 @@ test("pages without marks are put together by hand: dragged, or by keys and S", 
   await expect(page.locator('[data-choice="front"]')).not.toContainText("170 mm");
 });
 
-test("a PDF opens without a network once one was opened, and its reader loads only then", async ({
-  page,
-  context,
-}) => {
-  const loaded: string[] = [];
-  page.on("request", (request) => loaded.push(request.url()));
-  await openChoir(page);
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await door(page);
-  await way(page, "drawing");
-  const readers = () => loaded.filter((url) => /\/pdf[.-][^/]*\.m?js/u.test(url)).length;
-  expect(readers()).toBe(0);
-  await open(page, twoPages());
-  await expect(page.getByText("2 pages, 2 of them on the table.")).toBeVisible();
-  expect(readers()).toBeGreaterThan(0);
-  await page.waitForFunction(async () => {
-    const kept = await (await caches.open("ribwright")).keys();
-    return kept.filter(({ url }) => /\/pdf[.-][^/]*\.m?js/u.test(url)).length > 1;
+test.describe("without a network", () => {
+  test.use({ serviceWorkers: "allow" });
+
+  test("a PDF opens without a network once one was opened, and its reader loads only then", async ({
+    page,
+    context,
+  }) => {
+    const loaded: string[] = [];
+    page.on("request", (request) => loaded.push(request.url()));
+    await openChoir(page);
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await door(page);
+    await way(page, "drawing");
+    const readers = () => loaded.filter((url) => /\/pdf[.-][^/]*\.m?js/u.test(url)).length;
+    expect(readers()).toBe(0);
+    await open(page, twoPages());
+    await expect(page.getByText("2 pages, 2 of them on the table.")).toBeVisible();
+    expect(readers()).toBeGreaterThan(0);
+    await page.waitForFunction(async () => {
+      const kept = await (await caches.open("ribwright")).keys();
+      return kept.filter(({ url }) => /\/pdf[.-][^/]*\.m?js/u.test(url)).length > 1;
+    });
+    await context.setOffline(true);
+    await page.reload();
+    await open(page, { ...twoPages(), name: "again.pdf" });
+    await expect(page.getByText("“again.pdf” is open.")).toBeVisible();
   });
-  await context.setOffline(true);
-  await page.reload();
-  await open(page, { ...twoPages(), name: "again.pdf" });
-  await expect(page.getByText("“again.pdf” is open.")).toBeVisible();
 });

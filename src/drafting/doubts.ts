@@ -91,9 +91,9 @@ const heldBack = (body: Body): readonly Doubt[] => {
 };
 
 /**
- * Given measures that cannot be, or that lie far from what the others foretell, and estimates
- * that had to be held, in the order of MEASURE_IDS; a measure is doubted once, logic first. Height is never doubted, and a doubt never
- * stops a draft.
+ * Given measures that cannot be, or that lie far from what the others foretell, and estimates that
+ * had to be held, in the order of MEASURE_IDS; a measure is doubted once, logic first. Height is
+ * never doubted, and a doubt never stops a draft.
  *
  * Unit: mm. Source: method, section 7.
  */

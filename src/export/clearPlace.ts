@@ -1,7 +1,7 @@
 import type { Box } from "../geometry/outline.ts";
 import type { Mm } from "../geometry/units.ts";
 import { type Ink, inkIn } from "./freeSpace.ts";
-import { grown, meets } from "./word.ts";
+import { grown, levelWith, meets } from "./word.ts";
 
 /** What a box should keep clear of. */
 export type Taken = { readonly ink: Ink; readonly boxes: readonly Box[] };
@@ -42,12 +42,6 @@ const boxAt = (left: Mm, top: Mm, { width, height }: Places): Box => ({
 /** A box, and how much it covers: 0 where it is clear. */
 export type Place = { readonly box: Box; readonly cover: number };
 
-/** What is taken level with a box, wherever along the row it is moved. */
-const boxesInRow = ({ ink, boxes }: Taken, { top, bottom }: Box): Taken => ({
-  ink,
-  boxes: boxes.filter((other) => other.top < bottom && top < other.bottom),
-});
-
 /** Of all places the first that is clear by so much, else the first that covers least. */
 const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null => {
   const { window, overlap, width, height, from } = places;
@@ -62,7 +56,7 @@ const clearestBy = (clearance: Mm, taken: Taken, places: Places): Place | null =
   for (; top >= room.top && top <= lastTop; top += step) {
     probe.top = top - clearance;
     probe.bottom = top + height + clearance;
-    const inRow = boxesInRow(taken, probe);
+    const inRow: Taken = { ink: taken.ink, boxes: levelWith(probe, taken.boxes) };
     let left = forward ? room.left : lastLeft;
     for (; left >= room.left && left <= lastLeft; left += step) {
       probe.left = left - clearance;

@@ -5,7 +5,7 @@ import { clearest, newProbe } from "./clearPlace.ts";
 import { crossesBox } from "./clip.ts";
 import { TEST_SQUARE } from "./data/paper.ts";
 import type { Ink } from "./freeSpace.ts";
-import { grown, meets } from "./word.ts";
+import { grown, levelWith, meets } from "./word.ts";
 
 /** From the square to the nearest line. */
 const CLEAR: Mm = 0.5;
@@ -53,14 +53,14 @@ const exactPlace = (window: Box, overlap: Mm, lines: Lines, taken: readonly Box[
   };
   for (let bottom = room.bottom; bottom - TEST_SQUARE >= room.top; bottom -= FINE) {
     const top = bottom - TEST_SQUARE;
-    const beside = others.filter((other) => other.top < bottom && top < other.bottom);
+    const beside = levelWith({ top, bottom }, others);
+    probe.top = top - CLEAR;
+    probe.bottom = bottom + CLEAR;
     for (let right = room.right; right - TEST_SQUARE >= room.left; right -= FINE) {
       const left = right - TEST_SQUARE;
       if (beside.some((other) => other.left < right && left < other.right)) continue;
       probe.left = left - CLEAR;
-      probe.top = top - CLEAR;
       probe.right = right + CLEAR;
-      probe.bottom = bottom + CLEAR;
       if (!isCrossed(probe)) return { left, top, right, bottom };
     }
   }

@@ -90,5 +90,11 @@ export const isWithin = (box: Box, room: Box): boolean =>
   box.top >= room.top &&
   box.bottom <= room.bottom;
 
+/** Of some boxes those level with another, wherever along its row that is moved. */
+export const levelWith = (
+  { top, bottom }: Pick<Box, "top" | "bottom">,
+  boxes: readonly Box[],
+): readonly Box[] => boxes.filter((box) => box.top < bottom && top < box.bottom);
+
 export const meets = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

@@ -115,7 +115,7 @@ const keepsTo = (from: number, step: number, c: Cubic, a: Mm): boolean => {
   return true;
 };
 
-/** Finds the nodes of so many parts that those of half as many lack; whether all parts keep to it. */
+/** Finds the nodes of so many parts, until one does not keep to the offset; whether all do, or no more may be tried. */
 const isTrueIn = (parts: number, c: Cubic, a: Mm): boolean => {
   const step = MOST_PARTS / parts;
   for (let from = 0; from < MOST_PARTS; from += step) {
